@@ -1,0 +1,5 @@
+/** Placeholder until the first class lands. */
+@NullMarked
+package org.wadeplan.planner;
+
+import org.jspecify.annotations.NullMarked;
