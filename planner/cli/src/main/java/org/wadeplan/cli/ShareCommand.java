@@ -1,0 +1,51 @@
+package org.wadeplan.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.wadeplan.planner.files.FileFault;
+import org.wadeplan.planner.files.SafeWrite;
+import org.wadeplan.planner.pack.ShareFile;
+import org.wadeplan.planner.pack.ShareKind;
+import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.plan.RoundPlanner;
+import org.wadeplan.planner.round.Round;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** One file of the pack alone. */
+@Command(
+        mixinStandardHelpOptions = true,
+        description = "write this one file of the pack")
+final class ShareCommand extends RoundCommand {
+
+    @Mixin
+    private SearchOptions search = new SearchOptions();
+
+    private final ShareKind kind;
+
+    @Option(names = "--out", paramLabel = "FILE", required = true, description = "the file to write")
+    private Path out = Path.of("share");
+
+    ShareCommand(Console console, ShareKind kind) {
+        super(console);
+        this.kind = kind;
+    }
+
+    @Override
+    int run(Round round) {
+        RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
+        try {
+            byte[] content = ShareFile.bytes(kind, round, plan, now());
+            SafeWrite.bytes(out, content);
+            return show(
+                    round,
+                    List.of(),
+                    out.toString(),
+                    List.of(out + ": " + content.length + " bytes, plan " + plan.version().label()));
+        } catch (FileFault fault) {
+            console().progress("wadeplan: " + fault.getMessage());
+            return ExitCode.INVALID_INPUT;
+        }
+    }
+}
