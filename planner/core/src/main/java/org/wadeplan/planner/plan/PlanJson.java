@@ -123,7 +123,8 @@ public final class PlanJson {
             }
             return Checked.of(MAPPER.treeToValue(document.path("plan"), RoundPlan.class));
         } catch (JsonProcessingException e) {
-            String where = e.getLocation() == null ? "" : " at line " + e.getLocation().getLineNr();
+            String where =
+                    e.getLocation() == null ? "" : " at line " + e.getLocation().getLineNr();
             return Checked.failed(Problem.error(
                     "plan-json",
                     place,
