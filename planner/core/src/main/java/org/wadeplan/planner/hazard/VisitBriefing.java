@@ -5,4 +5,4 @@ import org.wadeplan.hazards.briefing.Briefing;
 import org.wadeplan.planner.round.VisitPart;
 
 /** The briefing for one part of one visit as planned. */
-public record VisitBriefing(String site, LocalDate date, VisitPart part, Briefing briefing) {}
+public record VisitBriefing(String site, LocalDate date, String crew, VisitPart part, Briefing briefing) {}
