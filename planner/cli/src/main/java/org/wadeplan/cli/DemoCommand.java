@@ -1,8 +1,8 @@
 package org.wadeplan.cli;
 
+import org.wadeplan.geo.problem.DiskException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.wadeplan.planner.files.FileFault;
 import org.wadeplan.planner.files.RoundCopy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -37,8 +37,8 @@ final class DemoCommand implements Callable<Integer> {
             console.line("Copied " + files + " files of the invented demo round to " + target + ".");
             console.line("Next: wadeplan check " + target);
             return ExitCode.FINE;
-        } catch (FileFault fault) {
-            console.progress("wadeplan: " + fault.getMessage());
+        } catch (DiskException fault) {
+            console.progress("wadeplan: " + fault.problem().sentence());
             return ExitCode.INVALID_INPUT;
         }
     }

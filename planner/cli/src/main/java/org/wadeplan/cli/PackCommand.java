@@ -1,9 +1,9 @@
 package org.wadeplan.cli;
 
+import org.wadeplan.geo.problem.DiskException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.wadeplan.planner.files.FileFault;
 import org.wadeplan.planner.pack.PackResult;
 import org.wadeplan.planner.pack.PackWriter;
 import org.wadeplan.planner.plan.RoundPlan;
@@ -49,8 +49,8 @@ final class PackCommand extends RoundCommand {
             text.add("Plan " + plan.version().label() + " written to " + out + ".");
             int code = show(round, plan.findings(), result, text);
             return plan.complete() ? code : ExitCode.NO_FEASIBLE_PLAN;
-        } catch (FileFault fault) {
-            console().progress("wadeplan: " + fault.getMessage());
+        } catch (DiskException fault) {
+            console().progress("wadeplan: " + fault.problem().sentence());
             return ExitCode.INVALID_INPUT;
         }
     }

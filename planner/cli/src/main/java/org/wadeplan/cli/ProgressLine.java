@@ -1,6 +1,6 @@
 package org.wadeplan.cli;
 
-import org.wadeplan.planner.plan.Progress;
+import org.wadeplan.planner.week.Progress;
 
 /** Shows on standard error how far long work has come, at most once a tenth. */
 final class ProgressLine implements Progress {
@@ -13,8 +13,8 @@ final class ProgressLine implements Progress {
     }
 
     @Override
-    public void at(String step, double share) {
-        String text = step + " " + Math.round(share * 10) * 10 + " %";
+    public void report(int done, int of, String words) {
+        String text = of > 0 ? words + " " + 10 * (10 * done / of) + " %" : words;
         if (!text.equals(lastShown)) {
             lastShown = text;
             console.progress(text);

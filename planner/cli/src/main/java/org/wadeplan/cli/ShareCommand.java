@@ -1,9 +1,10 @@
 package org.wadeplan.cli;
 
+import java.nio.file.Files;
+import org.wadeplan.geo.io.WholeFile;
+import org.wadeplan.geo.problem.DiskException;
 import java.nio.file.Path;
 import java.util.List;
-import org.wadeplan.planner.files.FileFault;
-import org.wadeplan.planner.files.SafeWrite;
 import org.wadeplan.planner.pack.ShareFile;
 import org.wadeplan.planner.pack.ShareKind;
 import org.wadeplan.planner.plan.RoundPlan;
@@ -37,14 +38,14 @@ final class ShareCommand extends RoundCommand {
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         try {
             byte[] content = ShareFile.bytes(kind, round, plan, now());
-            SafeWrite.bytes(out, content);
+            WholeFile.write(out, temporary -> Files.write(temporary, content));
             return show(
                     round,
                     List.of(),
                     out.toString(),
                     List.of(out + ": " + content.length + " bytes, plan " + plan.version().label()));
-        } catch (FileFault fault) {
-            console().progress("wadeplan: " + fault.getMessage());
+        } catch (DiskException fault) {
+            console().progress("wadeplan: " + fault.problem().sentence());
             return ExitCode.INVALID_INPUT;
         }
     }

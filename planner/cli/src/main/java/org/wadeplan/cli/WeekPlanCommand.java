@@ -1,8 +1,8 @@
 package org.wadeplan.cli;
 
+import org.wadeplan.geo.io.WholeFile;
+import org.wadeplan.geo.problem.DiskException;
 import java.util.List;
-import org.wadeplan.planner.files.FileFault;
-import org.wadeplan.planner.files.SafeWrite;
 import org.wadeplan.planner.plan.PlanJson;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.plan.RoundPlanner;
@@ -33,9 +33,9 @@ final class WeekPlanCommand extends RoundCommand {
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         if (!dry) {
             try {
-                SafeWrite.text(source().folder().resolve("plan.json"), PlanJson.text(plan));
-            } catch (FileFault fault) {
-                console().progress("wadeplan: " + fault.getMessage());
+                WholeFile.writeKeepingPrevious(source().folder().resolve("plan.json"), PlanJson.text(plan));
+            } catch (DiskException fault) {
+                console().progress("wadeplan: " + fault.problem().sentence());
                 return ExitCode.INVALID_INPUT;
             }
         }

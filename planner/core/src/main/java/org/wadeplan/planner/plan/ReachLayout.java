@@ -5,7 +5,9 @@ import java.util.List;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.reach.Reach;
+import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.geo.reach.ReachLayer;
+import org.wadeplan.geo.reach.SiteStart;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Site;
 
@@ -22,7 +24,9 @@ public final class ReachLayout {
                 round.terrain().network(), round.terrain().crs(), round.header().reachRule());
         for (Site site : round.sites()) {
             Checked<Reach> laid =
-                    layer.lay(site.id(), site.stream(), site.shortCode(), site.start(), site.stakeBank());
+                    layer.lay(
+                    new SiteStart(site.id(), site.stream(), site.shortCode(), site.start(), site.stakeBank()),
+                    SourcePlace.part("sites.csv", site.id()));
             laid.value().ifPresent(reaches::add);
             problems.addAll(laid.problems());
         }

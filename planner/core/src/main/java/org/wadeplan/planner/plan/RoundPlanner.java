@@ -17,6 +17,7 @@ import org.wadeplan.planner.method.MethodChooser;
 import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.permission.Permission;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.week.Progress;
 import org.wadeplan.planner.week.WeekInputs;
 import org.wadeplan.planner.week.WeekPlan;
 import org.wadeplan.planner.week.WeekPlanner;
@@ -31,17 +32,17 @@ public final class RoundPlanner {
 
     /** A plan for a round without errors. The same round and options give the same plan. */
     public static RoundPlan plan(Round round, PlanOptions options, Progress progress) {
-        progress.at("reaches", 0);
+        progress.report(0, 0, "reaches");
         Checked<List<Reach>> reaches = ReachLayout.lay(round);
-        progress.at("methods and effort", 0);
+        progress.report(0, 0, "methods and effort");
         List<MethodDecision> decisions = MethodChooser.decide(round);
         List<VisitEffort> efforts = EffortPlanner.plan(round, decisions);
-        progress.at("kit and turnaround", 0);
+        progress.report(0, 0, "kit and turnaround");
         List<VisitKit> needs = VisitNeeds.of(round, decisions, efforts);
         TurnaroundTable turnarounds = TurnaroundPlanner.table(round);
         WeekInputs inputs = new WeekInputs(round, decisions, efforts, needs, turnarounds);
         WeekPlan week = WeekPlanner.plan(inputs, options, progress);
-        progress.at("loads and briefings", 0);
+        progress.report(0, 0, "loads and briefings");
         KitPlan kit = LoadPlanner.plan(round, needs, efforts, week);
         List<Permission> permissions = PlacedPermissions.of(round, week);
         List<VisitBriefing> briefings = BriefingPlanner.plan(round, reaches.value().orElse(List.of()), week);

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.files.DemoRound;
+import org.wadeplan.planner.week.Progress;
 
 class PlanJsonTest {
 
@@ -15,7 +16,7 @@ class PlanJsonTest {
     Path folder;
 
     private final RoundPlan plan =
-            RoundPlanner.plan(DemoRound.resolved(), new PlanOptions(java.util.OptionalLong.empty(), 50), Progress.SILENT);
+            RoundPlanner.plan(DemoRound.resolved(), new PlanOptions(java.util.OptionalLong.empty(), 50), Progress.NONE);
 
     @Test
     void aPlanReadBackIsTheSamePlan() throws Exception {

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.Severity;
 import org.wadeplan.planner.files.DemoRound;
+import org.wadeplan.planner.week.Progress;
 
 class RoundPlannerTest {
 
@@ -15,7 +16,7 @@ class RoundPlannerTest {
 
     @Test
     void theResolvedWeekIsPlannedWholeAndPassesTheIndependentCheck() {
-        RoundPlan plan = RoundPlanner.plan(DemoRound.resolved(), USUAL, Progress.SILENT);
+        RoundPlan plan = RoundPlanner.plan(DemoRound.resolved(), USUAL, Progress.NONE);
 
         assertThat(plan.complete()).isTrue();
         assertThat(PlanCheck.findings(DemoRound.resolved(), plan))
@@ -26,13 +27,13 @@ class RoundPlannerTest {
 
     @Test
     void theSameRoundGivesTheSameBytes() {
-        assertThat(PlanJson.text(RoundPlanner.plan(DemoRound.resolved(), USUAL, Progress.SILENT)))
-                .isEqualTo(PlanJson.text(RoundPlanner.plan(DemoRound.resolved(), USUAL, Progress.SILENT)));
+        assertThat(PlanJson.text(RoundPlanner.plan(DemoRound.resolved(), USUAL, Progress.NONE)))
+                .isEqualTo(PlanJson.text(RoundPlanner.plan(DemoRound.resolved(), USUAL, Progress.NONE)));
     }
 
     @Test
     void theTroubledWeekDoesNotPretend() {
-        RoundPlan plan = RoundPlanner.plan(DemoRound.troubled(), USUAL, Progress.SILENT);
+        RoundPlan plan = RoundPlanner.plan(DemoRound.troubled(), USUAL, Progress.NONE);
 
         List<Problem> errors = plan.findings().stream()
                 .filter(problem -> problem.severity() == Severity.ERROR)
