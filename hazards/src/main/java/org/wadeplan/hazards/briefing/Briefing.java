@@ -75,7 +75,7 @@ public record Briefing(
         lines.addAll(questions());
         emergency.forEach(line -> lines.add(line.sentence()));
         if (!back.notLookedFor().isEmpty()) {
-            lines.add("Nobody has looked for " + back.notLookedFor().size() + " other things; see the back.");
+            lines.add(back.notLookedFor().size() + " other things are not known here; see the back.");
         }
         lines.addAll(reminders);
         return lines;
