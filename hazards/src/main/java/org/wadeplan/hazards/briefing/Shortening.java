@@ -163,6 +163,7 @@ final class Shortening {
                 hazards,
                 alsoCanKill,
                 stops,
+                from.rise(),
                 from.emergency(),
                 from.reminders(),
                 from.cautions(),

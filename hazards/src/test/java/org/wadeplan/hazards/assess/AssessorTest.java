@@ -213,6 +213,19 @@ class AssessorTest {
     }
 
     @Test
+    void theCatchmentAboveGivesAWarningOfRisingWater() {
+        Exposure visit = ExampleVisits.tollowOldIron();
+        assertThat(assess(visit).rise().orElseThrow().withinMin()).isEmpty();
+        // Kirpich for 5 km at 0.02 is 61.99 min; half, down to 5 min, is 30 (worked by hand)
+        assertThat(assess(visit.measured(Attribute.FLOW_LENGTH_KM, 5).measured(Attribute.FLOW_SLOPE, 0.02))
+                        .rise()
+                        .orElseThrow()
+                        .withinMin())
+                .hasValue(30);
+        assertThat(assess(Exposure.at("BANK", DAY)).rise()).isEmpty();
+    }
+
+    @Test
     void summerHasNoWindChillAndMildAirNoHeat() {
         Conditions mild = Conditions.unknown().with(Attribute.AIR_TEMP_C, 12);
         assertThat(mild.reading(Attribute.WIND_CHILL_C)).isEqualTo(new Reading.DoesNotArise("air over 10 C"));
