@@ -14,8 +14,8 @@ import org.wadeplan.geo.problem.SourcePlace;
  * A table with its rows turned into records.
  *
  * @param file name of the file relative to the round folder
- * @param complete false where the file is absent or its header broken: then its ids are not known, and no id that
- *     stands elsewhere can be called wrong because of it
+ * @param complete false where the file is missing or its header broken: then its ids are not known, and no id that
+ *     stands elsewhere can be called wrong because of it; true where a round can do without it and does
  * @param raw every row, broken ones too, so that a broken cell does not make an id unknown
  * @param rows the rows that gave a record, in the file's order
  * @param problems everything found in it
@@ -28,7 +28,7 @@ record Table<T>(String file, boolean complete, List<Row> raw, List<Placed<T>> ro
     static <T> Table<T> read(RoundFolder folder, TableKind<T> kind) {
         String file = folder.nameOf(kind.stem());
         if (kind.mayBeAbsent() && !folder.has(kind.stem())) {
-            return new Table<>(file, false, List.of(), List.of(), List.of());
+            return new Table<>(file, true, List.of(), List.of(), List.of());
         }
         Path path = folder.path(kind.stem());
         Checked<CsvTable> checked = CsvTable.read(path, file, kind);
