@@ -15,7 +15,12 @@ final class BarrierTable {
     private BarrierTable() {}
 
     private static Barrier barrier(Row row) {
-        return new Barrier(row.text("barrier"), row.text("stream"), row.text("kind"),
-            new MetricPoint(row.decimal("east_m", Range.METRES_ON_GRID), row.decimal("north_m", Range.METRES_ON_GRID)), row.optionalText("note"));
+        return new Barrier(
+                row.text("barrier"),
+                row.text("stream"),
+                row.text("kind"),
+                new MetricPoint(
+                        row.decimal("east_m", Range.METRES_ON_GRID), row.decimal("north_m", Range.METRES_ON_GRID)),
+                row.optionalText("note"));
     }
 }

@@ -15,7 +15,12 @@ final class CareTable {
     private CareTable() {}
 
     private static CarePlace place(Row row) {
-        return new CarePlace(row.text("care"), row.text("name"), new MetricPoint(row.decimal("east_m", Range.METRES_ON_GRID), row.decimal("north_m", Range.METRES_ON_GRID)),
-            row.optionalText("open"), row.optionalText("note"));
+        return new CarePlace(
+                row.text("care"),
+                row.text("name"),
+                new MetricPoint(
+                        row.decimal("east_m", Range.METRES_ON_GRID), row.decimal("north_m", Range.METRES_ON_GRID)),
+                row.optionalText("open"),
+                row.optionalText("note"));
     }
 }

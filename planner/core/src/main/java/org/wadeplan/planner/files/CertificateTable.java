@@ -14,8 +14,19 @@ final class CertificateTable {
     private CertificateTable() {}
 
     private static CertificateTable.CertificateOf CertificateOf(Row row) {
-        CertificateOf of = new CertificateOf(row.text("item"), new ItemCertificate(row.text("certificate"), row.optionalDate("valid_from"), row.date("valid_until"), row.optionalText("note")));
-        Spans.check(row, "valid_from", of.certificate().validFrom(), "valid_until", Optional.of(of.certificate().validUntil()));
+        CertificateOf of = new CertificateOf(
+                row.text("item"),
+                new ItemCertificate(
+                        row.text("certificate"),
+                        row.optionalDate("valid_from"),
+                        row.date("valid_until"),
+                        row.optionalText("note")));
+        Spans.check(
+                row,
+                "valid_from",
+                of.certificate().validFrom(),
+                "valid_until",
+                Optional.of(of.certificate().validUntil()));
         return of;
     }
 

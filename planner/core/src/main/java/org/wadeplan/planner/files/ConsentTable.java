@@ -8,17 +8,24 @@ final class ConsentTable {
 
     static final TableKind<Consent> KIND = TableKind.named("consents", "consent")
             .required("consent site status")
-            .optional("valid_until access_from access_until night_access gate_note gate_lon_deg "
-            + "gate_lat_deg")
+            .optional("valid_until access_from access_until night_access gate_note gate_lon_deg " + "gate_lat_deg")
             .makes(ConsentTable::consent);
 
     private static final Words<ConsentStatus> STATUSES = Words.of(ConsentStatus.class);
+
     private ConsentTable() {}
 
     private static Consent consent(Row row) {
-        Consent consent = new Consent(row.text("consent"), row.text("site"), row.word("status", STATUSES), row.optionalDate("valid_until"),
-            row.optionalTime("access_from"), row.optionalTime("access_until"), row.optionalFlag("night_access"), row.optionalText("gate_note"),
-            Points.optionalLonLat(row, "gate_lon_deg", "gate_lat_deg"));
+        Consent consent = new Consent(
+                row.text("consent"),
+                row.text("site"),
+                row.word("status", STATUSES),
+                row.optionalDate("valid_until"),
+                row.optionalTime("access_from"),
+                row.optionalTime("access_until"),
+                row.optionalFlag("night_access"),
+                row.optionalText("gate_note"),
+                Points.optionalLonLat(row, "gate_lon_deg", "gate_lat_deg"));
         Spans.check(row, "access_from", consent.accessFrom(), "access_until", consent.accessUntil());
         return consent;
     }

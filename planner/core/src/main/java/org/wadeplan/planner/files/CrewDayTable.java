@@ -13,7 +13,13 @@ final class CrewDayTable {
     private CrewDayTable() {}
 
     private static CrewDayRoster crewDayRoster(Row row) {
-        return new CrewDayRoster(row.date("date"), row.text("crew"), row.list("people"), row.text("vehicle"),
-            row.optionalTime("earliest_start"), row.optionalTime("latest_end"), row.optionalText("note"));
+        return new CrewDayRoster(
+                row.date("date"),
+                row.text("crew"),
+                row.list("people"),
+                row.text("vehicle"),
+                row.optionalTime("earliest_start"),
+                row.optionalTime("latest_end"),
+                row.optionalText("note"));
     }
 }

@@ -37,11 +37,13 @@ record CsvTable(String file, boolean headerWhole, List<Row> rows, List<Problem> 
 
         Checked<CsvTable> table() {
             if (text.lines().isEmpty()) {
-                return Checked.failed(error("table-empty", 1, "the file has no header and no rows", header(), "fill it"));
+                return Checked.failed(
+                        error("table-empty", 1, "the file has no header and no rows", header(), "fill it"));
             }
             CsvText.Line header = text.lines().get(0);
-            List<String> names =
-                    header.cells().stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
+            List<String> names = header.cells().stream()
+                    .map(name -> name.toLowerCase(Locale.ROOT))
+                    .toList();
             List<Problem> problems = new ArrayList<>(headerProblems(header.number(), names));
             if (text.separator() == ';') {
                 problems.add(semicolon());
@@ -49,7 +51,8 @@ record CsvTable(String file, boolean headerWhole, List<Row> rows, List<Problem> 
             boolean headerWhole = problems.stream().noneMatch(problem -> problem.severity() == Severity.ERROR);
             List<Row> rows = new ArrayList<>();
             List<Problem> found = new ArrayList<>();
-            text.lines().stream().skip(1).forEach(line -> row(line, names, problems, found).ifPresent(rows::add));
+            text.lines().stream().skip(1).forEach(line -> row(line, names, problems, found)
+                    .ifPresent(rows::add));
             return Checked.of(new CsvTable(file, headerWhole, rows, found), problems);
         }
 
@@ -68,8 +71,9 @@ record CsvTable(String file, boolean headerWhole, List<Row> rows, List<Problem> 
 
         private List<Problem> headerProblems(int line, List<String> names) {
             List<Problem> problems = new ArrayList<>();
-            List<String> missing =
-                    kind.required().stream().filter(name -> !names.contains(name)).toList();
+            List<String> missing = kind.required().stream()
+                    .filter(name -> !names.contains(name))
+                    .toList();
             if (!missing.isEmpty()) {
                 problems.add(error("column-missing", line, missingWords(missing), header(), missingRemedy(names)));
             }
@@ -81,11 +85,15 @@ record CsvTable(String file, boolean headerWhole, List<Row> rows, List<Problem> 
                             problems.add(twice(line, name, count));
                         }
                     });
-            names.stream().distinct().filter(name -> !kind.columns().contains(name)).forEach(name -> {
-                problems.add(unknown(line, name, names));
-            });
-            List<String> absent =
-                    kind.optional().stream().filter(name -> !names.contains(name)).toList();
+            names.stream()
+                    .distinct()
+                    .filter(name -> !kind.columns().contains(name))
+                    .forEach(name -> {
+                        problems.add(unknown(line, name, names));
+                    });
+            List<String> absent = kind.optional().stream()
+                    .filter(name -> !names.contains(name))
+                    .toList();
             if (!absent.isEmpty()) {
                 problems.add(absent(line, absent));
             }
@@ -113,13 +121,15 @@ record CsvTable(String file, boolean headerWhole, List<Row> rows, List<Problem> 
         }
 
         private Problem unknown(int line, String name, List<String> names) {
-            List<String> unused =
-                    kind.columns().stream().filter(known -> !names.contains(known)).toList();
+            List<String> unused = kind.columns().stream()
+                    .filter(known -> !names.contains(known))
+                    .toList();
             Optional<String> nearest = NearestWord.of(name, unused);
             return Problem.note(
                     "column-unknown",
                     SourcePlace.line(file, line),
-                    (name.isEmpty() ? "a column without a name" : "the column " + name) + " is not known here and not read",
+                    (name.isEmpty() ? "a column without a name" : "the column " + name)
+                            + " is not known here and not read",
                     "",
                     nearest.map(known -> "if " + known + " is meant, rename it").orElse(""));
         }

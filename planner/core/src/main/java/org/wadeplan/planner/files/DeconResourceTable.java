@@ -11,10 +11,17 @@ final class DeconResourceTable {
             .makes(DeconResourceTable::resource);
 
     private static final Range CAPACITY = Range.of(0, 1000, "kit sets");
+
     private DeconResourceTable() {}
 
     private static DeconResource resource(Row row) {
-        return new DeconResource(row.text("resource"), row.text("label"), row.integer("capacity_kit_sets", CAPACITY), row.optionalText("agent"),
-            row.optionalDecimal("volume_l", Range.COUNT), row.optionalDecimal("strength_g_l", Range.COUNT), row.optionalText("note"));
+        return new DeconResource(
+                row.text("resource"),
+                row.text("label"),
+                row.integer("capacity_kit_sets", CAPACITY),
+                row.optionalText("agent"),
+                row.optionalDecimal("volume_l", Range.COUNT),
+                row.optionalDecimal("strength_g_l", Range.COUNT),
+                row.optionalText("note"));
     }
 }

@@ -11,10 +11,18 @@ final class DeconStepTable {
             .makes(DeconStepTable::step);
 
     private static final Words<String> STEPS = Words.plain("brush", "pick", "soak", "rinse", "hang", "check-rinse");
-    private static final Words<String> WHEN = Words.plain("always", "plant-fragments", "chemical", "heat", "same-water");
+    private static final Words<String> WHEN =
+            Words.plain("always", "plant-fragments", "chemical", "heat", "same-water");
+
     private DeconStepTable() {}
 
     private static DeconStepRule step(Row row) {
-        return new DeconStepRule(row.word("step", STEPS), row.text("label"), row.integer("minutes", Range.MINUTES_OF_DAY), row.word("when", WHEN), row.optionalText("resource"), row.text("source"));
+        return new DeconStepRule(
+                row.word("step", STEPS),
+                row.text("label"),
+                row.integer("minutes", Range.MINUTES_OF_DAY),
+                row.word("when", WHEN),
+                row.optionalText("resource"),
+                row.text("source"));
     }
 }

@@ -84,7 +84,8 @@ final class Duplicates {
         String differing = kind.columns().stream()
                 .filter(column -> !first.raw(column).equals(again.raw(column)))
                 .limit(MOST_SHOWN)
-                .map(column -> column + " " + shown(first.raw(column)) + " there and " + shown(again.raw(column)) + " here")
+                .map(column ->
+                        column + " " + shown(first.raw(column)) + " there and " + shown(again.raw(column)) + " here")
                 .collect(Collectors.joining("; "));
         int line = first.place().line().orElseThrow();
         return Problem.error(
@@ -93,7 +94,9 @@ final class Duplicates {
                 quoted(key) + " stands on line " + line + " already: "
                         + (differing.isEmpty() ? "the rows are the same" : differing),
                 "each once",
-                differing.isEmpty() ? "delete one of the rows" : "find out which row is right and delete or rename the other");
+                differing.isEmpty()
+                        ? "delete one of the rows"
+                        : "find out which row is right and delete or rename the other");
     }
 
     private static String shown(String cell) {
@@ -105,7 +108,8 @@ final class Duplicates {
         Map<String, Placed<CertificateOf>> lasts = new LinkedHashMap<>();
         for (Placed<CertificateOf> row : table.rows()) {
             CertificateOf of = row.value();
-            Placed<CertificateOf> before = lasts.put(of.item() + "\n" + of.certificate().certificate(), row);
+            Placed<CertificateOf> before =
+                    lasts.put(of.item() + "\n" + of.certificate().certificate(), row);
             if (before != null && overlap(before.value().certificate(), of.certificate())) {
                 problems.add(twoDates(before, row));
             }

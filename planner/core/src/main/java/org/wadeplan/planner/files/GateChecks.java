@@ -65,9 +65,7 @@ final class GateChecks {
     }
 
     private static Optional<LonLat> swapped(LonLat gate) {
-        return Math.abs(gate.lonDeg()) <= 90
-                ? Optional.of(new LonLat(gate.latDeg(), gate.lonDeg()))
-                : Optional.empty();
+        return Math.abs(gate.lonDeg()) <= 90 ? Optional.of(new LonLat(gate.latDeg(), gate.lonDeg())) : Optional.empty();
     }
 
     private double distanceM(LonLat gate, Site site) {

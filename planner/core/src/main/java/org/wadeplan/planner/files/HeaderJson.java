@@ -168,8 +168,8 @@ final class HeaderJson {
 
     private static TideRules tide(JsonObject top) {
         JsonObject tide = top.object("tide");
-        TideRules rules = new TideRules(
-                tide.integer("beforeLowMin", MIN), tide.integer("afterLowMin", MIN), tide.text("source"));
+        TideRules rules =
+                new TideRules(tide.integer("beforeLowMin", MIN), tide.integer("afterLowMin", MIN), tide.text("source"));
         tide.noteUnknownKeys();
         return rules;
     }

@@ -40,7 +40,8 @@ final class InputHasher {
             return Checked.failed(FileLimit.unreadable(RoundJson.FILE));
         }
         StringBuilder lines = new StringBuilder();
-        byFile.forEach((name, hash) -> lines.append(hash).append("  ").append(name).append('\n'));
+        byFile.forEach(
+                (name, hash) -> lines.append(hash).append("  ").append(name).append('\n'));
         String whole = HexFormat.of().formatHex(digest().digest(lines.toString().getBytes(StandardCharsets.UTF_8)));
         return Checked.of(new InputHash(whole, Collections.unmodifiableSortedMap(byFile)));
     }

@@ -93,7 +93,8 @@ final class JsonObject {
                 found.note(
                         pathOf(key),
                         "this key is not known here and not read",
-                        nearest.map(known -> "if " + known + " is meant, rename it").orElse(""));
+                        nearest.map(known -> "if " + known + " is meant, rename it")
+                                .orElse(""));
             }
         }
     }
@@ -125,7 +126,9 @@ final class JsonObject {
         return value(
                 key,
                 expected,
-                value -> value.isTextual() ? Optional.of(reader.apply(value.asText().strip())) : Optional.empty(),
+                value -> value.isTextual()
+                        ? Optional.of(reader.apply(value.asText().strip()))
+                        : Optional.empty(),
                 standIn);
     }
 
@@ -155,9 +158,7 @@ final class JsonObject {
         return value(
                 key,
                 range.words("a number"),
-                value -> value.isNumber()
-                        ? Optional.of(NumberCell.decimal(value.asText(), range))
-                        : Optional.empty(),
+                value -> value.isNumber() ? Optional.of(NumberCell.decimal(value.asText(), range)) : Optional.empty(),
                 range.min());
     }
 
@@ -165,9 +166,7 @@ final class JsonObject {
         return value(
                 key,
                 range.words("a whole number"),
-                value -> value.isNumber()
-                        ? Optional.of(NumberCell.integer(value.asText(), range))
-                        : Optional.empty(),
+                value -> value.isNumber() ? Optional.of(NumberCell.integer(value.asText(), range)) : Optional.empty(),
                 (int) range.min());
     }
 
@@ -188,7 +187,8 @@ final class JsonObject {
                 value -> value.isObject() ? Optional.of(Reading.of(value)) : Optional.empty(),
                 NOTHING);
         // Whatever is asked of a missing object would be missing too: once is enough.
-        return new JsonObject(inner, pathOf(key), inner == NOTHING ? new Found(found.file) : found);
+        Found reportTo = node.path(key).isObject() ? found : new Found(found.file);
+        return new JsonObject(inner, pathOf(key), reportTo);
     }
 
     private static final JsonNode NOTHING = new ObjectNode(JsonNodeFactory.instance);

@@ -14,10 +14,20 @@ final class KitNeedTable {
 
     private static final Words<VisitPart> PARTS = Words.of(VisitPart.class, VisitPart::word);
     private static final Words<KitPer> PER = Words.of(KitPer.class);
+
     private KitNeedTable() {}
 
     private static KitNeed kitNeed(Row row) {
-        return new KitNeed(row.text("method"), row.word("part", PARTS), row.text("kind"), row.decimal("quantity", Range.COUNT), row.word("per", PER),
-            row.decimal("spare", Range.COUNT), row.text("container"), row.flag("clean"), row.optionalText("certificate"), row.text("source"));
+        return new KitNeed(
+                row.text("method"),
+                row.word("part", PARTS),
+                row.text("kind"),
+                row.decimal("quantity", Range.COUNT),
+                row.word("per", PER),
+                row.decimal("spare", Range.COUNT),
+                row.text("container"),
+                row.flag("clean"),
+                row.optionalText("certificate"),
+                row.text("source"));
     }
 }

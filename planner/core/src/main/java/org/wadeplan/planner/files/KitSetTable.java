@@ -19,11 +19,18 @@ final class KitSetTable {
     private static final Words<KitPurpose> PURPOSES = Words.of(KitPurpose.class);
     private static final Words<Material> MATERIALS = Words.of(Material.class);
     private static final Words<StoreState> STATES = Words.of(StoreState.class);
+
     private KitSetTable() {}
 
     private static KitSet kitSet(Row row) {
-        return new KitSet(row.text("kit_set"), row.word("purpose", PURPOSES), materials(row), row.word("state", STATES),
-            row.optionalList("exposed_to"), row.optionalInstant("wet_since"), row.optionalText("note"));
+        return new KitSet(
+                row.text("kit_set"),
+                row.word("purpose", PURPOSES),
+                materials(row),
+                row.word("state", STATES),
+                row.optionalList("exposed_to"),
+                row.optionalInstant("wet_since"),
+                row.optionalText("note"));
     }
 
     private static Set<Material> materials(Row row) {

@@ -21,18 +21,15 @@ record KnownIds(String what, Optional<Set<String>> ids) {
 
     static KnownIds of(String what, Table<?> table, String column) {
         return new KnownIds(
-                what + " of " + table.file(),
-                table.complete() ? Optional.of(table.names(column)) : Optional.empty());
+                what + " of " + table.file(), table.complete() ? Optional.of(table.names(column)) : Optional.empty());
     }
 
     KnownIds and(String words, Set<String> more) {
-        return new KnownIds(
-                what + words,
-                ids.map(known -> {
-                    Set<String> all = new LinkedHashSet<>(more);
-                    all.addAll(known);
-                    return all;
-                }));
+        return new KnownIds(what + words, ids.map(known -> {
+            Set<String> all = new LinkedHashSet<>(more);
+            all.addAll(known);
+            return all;
+        }));
     }
 
     /** Every cell of a column that names none of the ids; cells with lists are taken apart. */
@@ -55,7 +52,8 @@ record KnownIds(String what, Optional<Set<String>> ids) {
                 severity,
                 "unknown-code",
                 row.place().column(column),
-                quoted(name) + " is not known" + nearest.map(known -> "; nearest is " + known).orElse(""),
+                quoted(name) + " is not known"
+                        + nearest.map(known -> "; nearest is " + known).orElse(""),
                 what + some(ids.get()),
                 nearest.map(known -> "write " + known + " if that is meant").orElse("add it there, or mend it here")));
     }

@@ -56,9 +56,11 @@ record MapLayer(RoundFolder folder, String part, CoordinateSystem crs) {
             if (fault.isPresent()) {
                 problems.add(broken(feature, fault.get()));
             } else {
-                moved(feature, move).ifPresentOrElse(
-                        shape -> made.add(maker.apply(feature, shape)),
-                        () -> problems.add(broken(feature, "has a place that cannot be shown in " + crs.code())));
+                moved(feature, move)
+                        .ifPresentOrElse(
+                                shape -> made.add(maker.apply(feature, shape)),
+                                () -> problems.add(
+                                        broken(feature, "has a place that cannot be shown in " + crs.code())));
             }
         }
         return Checked.of(List.copyOf(made), problems);

@@ -74,7 +74,8 @@ final class MethodNames {
         return Problem.error(
                 "unknown-code",
                 SourcePlace.part(decisions.file(), "rule " + rule.number()).column(DecisionTable.METHOD_OUTPUT),
-                "\"" + method + "\" is not known" + nearest.map(word -> "; nearest is " + word).orElse(""),
+                "\"" + method + "\" is not known"
+                        + nearest.map(word -> "; nearest is " + word).orElse(""),
                 "a method of " + tables.methods().file() + ": " + String.join(", ", known),
                 nearest.map(word -> "write " + word + " if that is meant").orElse("add it there, or mend it here"));
     }
@@ -87,7 +88,8 @@ final class MethodNames {
             problems.add(Problem.error(
                     "method-without-parts",
                     row.place(),
-                    method.id() + " is a method with a visit, and " + tables.methodParts().file() + " has no part of it",
+                    method.id() + " is a method with a visit, and "
+                            + tables.methodParts().file() + " has no part of it",
                     "at least one part, or the kind none",
                     "add its parts there"));
         }

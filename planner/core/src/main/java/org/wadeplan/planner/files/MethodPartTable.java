@@ -9,7 +9,7 @@ final class MethodPartTable {
 
     static final TableKind<MethodPartTable.PartOf> KIND = TableKind.named("method_parts", "method part")
             .required("method part order light crew_min operators_min netters_min first_aiders_min "
-            + "in_water_min p50_fixed_min p50_per_width_m_min p80_factor source")
+                    + "in_water_min p50_fixed_min p50_per_width_m_min p80_factor source")
             .optional("latest_finish gap_min_min gap_max_min")
             .makes(MethodPartTable::PartOf);
 
@@ -23,11 +23,24 @@ final class MethodPartTable {
     private MethodPartTable() {}
 
     private static MethodPartTable.PartOf PartOf(Row row) {
-        return new PartOf(row.text("method"), new MethodPart(
-            row.word("part", PARTS), row.integer("order", ORDER), row.word("light", LIGHTS), row.optionalTime("latest_finish"),
-            row.integer("crew_min", PEOPLE), row.integer("operators_min", PEOPLE), row.integer("netters_min", PEOPLE), row.integer("first_aiders_min", PEOPLE),
-            row.integer("in_water_min", Range.MINUTES_OF_DAY), row.decimal("p50_fixed_min", Range.MINUTES_OF_DAY), row.decimal("p50_per_width_m_min", Range.MINUTES_OF_DAY),
-            row.decimal("p80_factor", FACTOR), row.optionalInteger("gap_min_min", GAP_MIN), row.optionalInteger("gap_max_min", GAP_MIN), row.text("source")));
+        return new PartOf(
+                row.text("method"),
+                new MethodPart(
+                        row.word("part", PARTS),
+                        row.integer("order", ORDER),
+                        row.word("light", LIGHTS),
+                        row.optionalTime("latest_finish"),
+                        row.integer("crew_min", PEOPLE),
+                        row.integer("operators_min", PEOPLE),
+                        row.integer("netters_min", PEOPLE),
+                        row.integer("first_aiders_min", PEOPLE),
+                        row.integer("in_water_min", Range.MINUTES_OF_DAY),
+                        row.decimal("p50_fixed_min", Range.MINUTES_OF_DAY),
+                        row.decimal("p50_per_width_m_min", Range.MINUTES_OF_DAY),
+                        row.decimal("p80_factor", FACTOR),
+                        row.optionalInteger("gap_min_min", GAP_MIN),
+                        row.optionalInteger("gap_max_min", GAP_MIN),
+                        row.text("source")));
     }
 
     /** A part with the method that it belongs to. */

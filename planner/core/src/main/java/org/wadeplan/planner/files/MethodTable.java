@@ -12,10 +12,12 @@ final class MethodTable {
             .makes(MethodTable::method);
 
     private static final Words<MethodKind> KINDS = Words.of(MethodKind.class, MethodTable::word);
+
     private MethodTable() {}
 
     private static Method method(Row row) {
-        return new Method(row.text("method"), row.text("label"), row.word("kind", KINDS), List.of(), row.text("source"));
+        return new Method(
+                row.text("method"), row.text("label"), row.word("kind", KINDS), List.of(), row.text("source"));
     }
 
     private static String word(MethodKind kind) {

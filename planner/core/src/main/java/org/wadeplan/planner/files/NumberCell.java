@@ -10,7 +10,8 @@ final class NumberCell {
     private static final Pattern DECIMAL = Pattern.compile("[+-]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]{1,3})?");
     private static final Pattern WITH_COMMA = Pattern.compile("[+-]?[0-9]*,[0-9]+");
     private static final Pattern MAYBE_THOUSANDS = Pattern.compile("[+-]?[1-9][0-9]{0,2},[0-9]{3}");
-    private static final Set<String> NO_NUMBER = Set.of("nan", "inf", "infinity", "-inf", "-infinity", "+inf", "+infinity");
+    private static final Set<String> NO_NUMBER =
+            Set.of("nan", "inf", "infinity", "-inf", "-infinity", "+inf", "+infinity");
 
     private NumberCell() {}
 
@@ -21,7 +22,10 @@ final class NumberCell {
         }
         if (NO_NUMBER.contains(text.toLowerCase(Locale.ROOT))) {
             return Reading.fault(
-                    "not-finite", quoted(text) + " stands for no number", expected, "leave it blank where it is not known");
+                    "not-finite",
+                    quoted(text) + " stands for no number",
+                    expected,
+                    "leave it blank where it is not known");
         }
         if (!DECIMAL.matcher(text).matches()) {
             return Reading.fault(

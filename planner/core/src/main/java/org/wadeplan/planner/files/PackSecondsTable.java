@@ -10,9 +10,13 @@ final class PackSecondsTable {
             .makes(PackSecondsTable::packSeconds);
 
     private static final Range USABLE_S = Range.of(1, 86_400, "s");
+
     private PackSecondsTable() {}
 
     private static PackSeconds packSeconds(Row row) {
-        return new PackSeconds(row.decimal("conductivity_max_us_cm", Range.CONDUCTIVITY_US_CM), row.integer("usable_s", USABLE_S), row.text("source"));
+        return new PackSeconds(
+                row.decimal("conductivity_max_us_cm", Range.CONDUCTIVITY_US_CM),
+                row.integer("usable_s", USABLE_S),
+                row.text("source"));
     }
 }

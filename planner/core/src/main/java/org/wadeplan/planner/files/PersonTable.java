@@ -15,7 +15,15 @@ final class PersonTable {
     private PersonTable() {}
 
     private static Person person(Row row) {
-        return new Person(row.text("person"), row.text("name"), Collections.unmodifiableSet(new LinkedHashSet<>(row.list("roles"))), row.optionalDate("operator_until"),
-            row.optionalDate("first_aid_until"), row.flag("live_circuit"), row.flag("driver"), row.flag("night_driver"), row.optionalText("note"));
+        return new Person(
+                row.text("person"),
+                row.text("name"),
+                Collections.unmodifiableSet(new LinkedHashSet<>(row.list("roles"))),
+                row.optionalDate("operator_until"),
+                row.optionalDate("first_aid_until"),
+                row.flag("live_circuit"),
+                row.flag("driver"),
+                row.flag("night_driver"),
+                row.optionalText("note"));
     }
 }

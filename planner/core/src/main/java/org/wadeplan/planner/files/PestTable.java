@@ -11,9 +11,11 @@ final class PestTable {
             .makes(PestTable::pest);
 
     private static final Range SEVERITY = Range.of(1, 5, "");
+
     private PestTable() {}
 
     private static Pest pest(Row row) {
-        return new Pest(row.text("pest"), row.text("name"), row.integer("severity", SEVERITY), row.optionalText("note"));
+        return new Pest(
+                row.text("pest"), row.text("name"), row.integer("severity", SEVERITY), row.optionalText("note"));
     }
 }

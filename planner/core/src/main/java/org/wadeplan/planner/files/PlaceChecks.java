@@ -38,7 +38,9 @@ final class PlaceChecks {
         PlaceChecks checks = new PlaceChecks(terrain);
         header.ifPresent(checks::depot);
         tables.sites().rows().forEach(checks::site);
-        tables.pastVisits().rows().forEach(row -> checks.pastStart(row, tables.sites().values()));
+        tables.pastVisits()
+                .rows()
+                .forEach(row -> checks.pastStart(row, tables.sites().values()));
         List<Site> placed = tables.sites().values().stream()
                 .filter(site -> terrain.crs().inArea(site.start()))
                 .toList();
@@ -89,7 +91,8 @@ final class PlaceChecks {
         if (offM <= SITE_TO_LINE_MAX_M) {
             return;
         }
-        double swappedOffM = network.measure(site.stream()).foot(swapped(site.start())).distanceM();
+        double swappedOffM =
+                network.measure(site.stream()).foot(swapped(site.start())).distanceM();
         problems.add(Problem.error(
                 "site-off-stream",
                 row.place().column("stream"),
@@ -131,7 +134,9 @@ final class PlaceChecks {
     }
 
     private static boolean holds(CatchmentArea catchment, MetricPoint at) {
-        return catchment.area().covers(catchment.area().getFactory().createPoint(new Coordinate(at.eastM(), at.northM())));
+        return catchment
+                .area()
+                .covers(catchment.area().getFactory().createPoint(new Coordinate(at.eastM(), at.northM())));
     }
 
     private void pastStart(Placed<PastVisit> row, List<Site> sites) {

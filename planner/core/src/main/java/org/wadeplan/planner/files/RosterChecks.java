@@ -40,7 +40,8 @@ final class RosterChecks {
     }
 
     /** Two crews may share a vehicle one after the other, so that is a warning; two crews never share a person. */
-    private void takeOnce(Map<String, Placed<CrewDayRoster>> taken, Placed<CrewDayRoster> row, String who, String column) {
+    private void takeOnce(
+            Map<String, Placed<CrewDayRoster>> taken, Placed<CrewDayRoster> row, String who, String column) {
         LocalDate date = row.value().date();
         Placed<CrewDayRoster> before = taken.putIfAbsent(column + date + who, row);
         if (before != null) {
@@ -52,7 +53,9 @@ final class RosterChecks {
                     who + " is with crew " + before.value().crew() + " on " + date + " already (line "
                             + before.place().line().orElseThrow() + ")",
                     person ? "one crew a day for each person" : "one crew a day for each vehicle",
-                    person ? "take the name out of one of the two" : "name another, or see that one crew is back before the other leaves"));
+                    person
+                            ? "take the name out of one of the two"
+                            : "name another, or see that one crew is back before the other leaves"));
         }
     }
 
@@ -83,8 +86,9 @@ final class RosterChecks {
     }
 
     private Problem noVehicle(Row row, String vehicle, Map<String, String> kinds) {
-        List<String> vehicles =
-                kinds.keySet().stream().filter(item -> "vehicle".equals(kinds.get(item))).toList();
+        List<String> vehicles = kinds.keySet().stream()
+                .filter(item -> "vehicle".equals(kinds.get(item)))
+                .toList();
         String kind = kinds.getOrDefault(vehicle, "");
         return Problem.error(
                 "unknown-code",
@@ -98,7 +102,8 @@ final class RosterChecks {
     /** A mistyped role would silently take a person's competence away. */
     private void roles(Placed<Person> row) {
         for (String role : row.value().roles()) {
-            Optional<String> nearest = NearestWord.of(role, ROLES_THAT_COUNT.stream().sorted().toList());
+            Optional<String> nearest =
+                    NearestWord.of(role, ROLES_THAT_COUNT.stream().sorted().toList());
             if (!ROLES_THAT_COUNT.contains(role) && nearest.isPresent()) {
                 problems.add(Problem.warning(
                         "role-unknown",

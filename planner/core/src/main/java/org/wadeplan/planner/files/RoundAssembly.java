@@ -20,8 +20,7 @@ import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Terrain;
 
 /** Joins what stands in several tables: parts to their methods, certificates to their items. */
-record RoundAssembly(
-        Path folder, RoundHeader header, RoundTables tables, DecisionTable decisions, Terrain terrain) {
+record RoundAssembly(Path folder, RoundHeader header, RoundTables tables, DecisionTable decisions, Terrain terrain) {
 
     Round round(InputHash hash) {
         return new Round(

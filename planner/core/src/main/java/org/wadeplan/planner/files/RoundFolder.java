@@ -23,10 +23,36 @@ record RoundFolder(Path folder, Map<String, String> names) {
 
     /** Everything that a round may hold, in the order in which it is read. */
     static final List<String> KNOWN = List.of(
-            STREAMS, CATCHMENTS, PARCELS, METHOD_TABLE, HAZARDS, "waters", "sites", "past_visits", "travel", "methods",
-            "method_parts", "kit_needs", "kit_sets", "store", "certificates", "people", "crew_days", "permits",
-            "consents", "pests", "water_pests", "treatments", "decon_steps", "decon_resources", "barriers", "tides",
-            "site_hazards", "forecast", "care", "pack_seconds");
+            STREAMS,
+            CATCHMENTS,
+            PARCELS,
+            METHOD_TABLE,
+            HAZARDS,
+            "waters",
+            "sites",
+            "past_visits",
+            "travel",
+            "methods",
+            "method_parts",
+            "kit_needs",
+            "kit_sets",
+            "store",
+            "certificates",
+            "people",
+            "crew_days",
+            "permits",
+            "consents",
+            "pests",
+            "water_pests",
+            "treatments",
+            "decon_steps",
+            "decon_resources",
+            "barriers",
+            "tides",
+            "site_hazards",
+            "forecast",
+            "care",
+            "pack_seconds");
 
     private static final Map<String, String> USUAL = Map.of(
             STREAMS, "streams.gpkg",

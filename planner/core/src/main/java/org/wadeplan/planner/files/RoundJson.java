@@ -46,7 +46,9 @@ record RoundJson(Optional<RoundHeader> header, Map<String, String> files) {
                     ? Checked.of(object)
                     : Checked.failed(notJson(1, "the file holds no object in braces"));
         } catch (JsonProcessingException broken) {
-            int line = broken.getLocation() == null ? 1 : Math.max(1, broken.getLocation().getLineNr());
+            int line = broken.getLocation() == null
+                    ? 1
+                    : Math.max(1, broken.getLocation().getLineNr());
             String reason = broken.getOriginalMessage().lines().findFirst().orElse("");
             return Checked.failed(notJson(line, "the file stops being JSON here: " + reason));
         }
@@ -85,7 +87,8 @@ record RoundJson(Optional<RoundHeader> header, Map<String, String> files) {
         Map<String, String> files = files(top);
         top.has("formatVersion");
         top.noteUnknownKeys();
-        return Checked.of(new RoundJson(found.whole() ? Optional.of(header) : Optional.empty(), files), found.problems());
+        return Checked.of(
+                new RoundJson(found.whole() ? Optional.of(header) : Optional.empty(), files), found.problems());
     }
 
     private static Map<String, String> files(JsonObject top) {

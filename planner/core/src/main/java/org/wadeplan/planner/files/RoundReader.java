@@ -3,12 +3,15 @@ package org.wadeplan.planner.files;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.network.AcceptedRepairs;
+import org.wadeplan.geo.network.StreamHints;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
@@ -17,6 +20,7 @@ import org.wadeplan.planner.method.DecisionTableReader;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.RoundHeader;
 import org.wadeplan.planner.round.Terrain;
+import org.wadeplan.planner.round.Water;
 
 /**
  * Step 1: reads a round folder, checks everything and reports every problem at once.
@@ -54,7 +58,9 @@ public final class RoundReader {
                 ? "there is nothing of that name"
                 : !Files.isDirectory(folder)
                         ? "this is a file"
-                        : !Files.isReadable(folder) || !Files.isExecutable(folder) ? "the folder may not be opened" : "";
+                        : !Files.isReadable(folder) || !Files.isExecutable(folder)
+                                ? "the folder may not be opened"
+                                : "";
         return found.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Problem.error(
@@ -67,7 +73,8 @@ public final class RoundReader {
 
     private static Checked<Round> readFolder(Path folder, Set<String> acceptedRepairs) {
         Checked<RoundJson> json = RoundJson.read(folder);
-        RoundFolder files = new RoundFolder(folder, json.value().map(RoundJson::files).orElse(Map.of()));
+        RoundFolder files =
+                new RoundFolder(folder, json.value().map(RoundJson::files).orElse(Map.of()));
         Optional<RoundHeader> header = json.value().flatMap(RoundJson::header);
         RoundTables tables = RoundTables.read(files);
         Checked<DecisionTable> decisions = decisionTable(files);
@@ -81,8 +88,12 @@ public final class RoundReader {
         if (header.isEmpty() || decisions.value().isEmpty() || terrain.value().isEmpty()) {
             return Checked.failed(problems);
         }
-        RoundAssembly assembly =
-                new RoundAssembly(folder, header.get(), tables, decisions.value().get(), terrain.value().get());
+        RoundAssembly assembly = new RoundAssembly(
+                folder,
+                header.get(),
+                tables,
+                decisions.value().get(),
+                terrain.value().get());
         return InputHasher.of(files).map(assembly::round).with(problems);
     }
 
@@ -102,6 +113,26 @@ public final class RoundReader {
             return Checked.failed(List.of());
         }
         return CoordinateSystem.named(header.get().crs(), SourcePlace.part(RoundJson.FILE, "crs"))
-                .then(crs -> new TerrainReader(files, crs).read(tables.barriers().values()));
+                .then(crs -> new TerrainReader(files, crs, repairs(header.get(), acceptedRepairs))
+                        .read(tables.barriers().values(), hints(header.get(), tables)));
+    }
+
+    private static AcceptedRepairs repairs(RoundHeader header, Set<String> acceptedNow) {
+        Set<String> ids = new TreeSet<>(header.acceptedRepairs());
+        ids.addAll(acceptedNow);
+        return new AcceptedRepairs(ids);
+    }
+
+    /** A stream that is one water from end to end has that water's name. */
+    private static StreamHints hints(RoundHeader header, RoundTables tables) {
+        Map<String, String> names = new TreeMap<>();
+        Set<String> inSeveral = new TreeSet<>();
+        for (Water water : tables.waters().values()) {
+            if (names.put(water.stream(), water.name()) != null) {
+                inSeveral.add(water.stream());
+            }
+        }
+        names.keySet().removeAll(inSeveral);
+        return new StreamHints(header.mouths(), names);
     }
 }

@@ -61,7 +61,8 @@ final class Row {
     }
 
     private void report(String column, Fault fault) {
-        problems.add(Problem.error(fault.code(), place.column(column), fault.found(), fault.expected(), fault.remedy()));
+        problems.add(
+                Problem.error(fault.code(), place.column(column), fault.found(), fault.expected(), fault.remedy()));
     }
 
     private <T> Optional<T> optional(String column, Function<String, Reading<T>> reader) {
@@ -177,7 +178,8 @@ final class Row {
                     "at most " + LONGEST_TEXT + " characters",
                     "shorten it; a quote that is not closed can swallow the rows after it");
         }
-        boolean control = text.chars().anyMatch(letter -> Character.isISOControl(letter) && !Character.isWhitespace(letter));
+        boolean control =
+                text.chars().anyMatch(letter -> Character.isISOControl(letter) && !Character.isWhitespace(letter));
         return control
                 ? Reading.fault(
                         "control-character",

@@ -13,6 +13,12 @@ final class SiteHazardTable {
     private SiteHazardTable() {}
 
     private static SiteHazard siteHazard(Row row) {
-        return new SiteHazard(row.text("site"), row.optionalText("hazard"), row.text("text"), row.optionalText("sub_reach"), row.flag("new_since_last"), row.text("source"));
+        return new SiteHazard(
+                row.text("site"),
+                row.optionalText("hazard"),
+                row.text("text"),
+                row.optionalText("sub_reach"),
+                row.flag("new_since_last"),
+                row.text("source"));
     }
 }

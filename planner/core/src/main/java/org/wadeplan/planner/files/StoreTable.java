@@ -15,13 +15,25 @@ final class StoreTable {
 
     private static final Words<Material> MATERIALS = Words.of(Material.class);
     private static final Words<StoreState> STATES = Words.of(StoreState.class);
+
     private StoreTable() {}
 
     private static StoreItem storeItem(Row row) {
-        StoreItem item = new StoreItem(row.text("item"), row.text("kind"), row.text("label"), row.decimal("quantity", Range.COUNT), row.text("unit"),
-            row.optionalText("kit_set"), row.word("material", MATERIALS), row.word("state", STATES), row.optionalText("state_note"),
-            row.optionalInstant("available_from"), row.optionalInstant("available_until"), row.optionalDate("expires"),
-            row.optionalDecimal("health_pct", Range.PERCENT), List.of());
+        StoreItem item = new StoreItem(
+                row.text("item"),
+                row.text("kind"),
+                row.text("label"),
+                row.decimal("quantity", Range.COUNT),
+                row.text("unit"),
+                row.optionalText("kit_set"),
+                row.word("material", MATERIALS),
+                row.word("state", STATES),
+                row.optionalText("state_note"),
+                row.optionalInstant("available_from"),
+                row.optionalInstant("available_until"),
+                row.optionalDate("expires"),
+                row.optionalDecimal("health_pct", Range.PERCENT),
+                List.of());
         Spans.check(row, "available_from", item.availableFrom(), "available_until", item.availableUntil());
         return item;
     }

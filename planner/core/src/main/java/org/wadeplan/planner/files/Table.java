@@ -42,7 +42,12 @@ record Table<T>(String file, boolean complete, List<Row> raw, List<Placed<T>> ro
             }
         }
         checked.value().ifPresent(csv -> problems.addAll(csv.found()));
-        return new Table<>(file, checked.value().map(CsvTable::headerWhole).orElse(false), raw, List.copyOf(rows), List.copyOf(problems));
+        return new Table<>(
+                file,
+                checked.value().map(CsvTable::headerWhole).orElse(false),
+                raw,
+                List.copyOf(rows),
+                List.copyOf(problems));
     }
 
     List<T> values() {

@@ -1,25 +1,28 @@
 package org.wadeplan.planner.files;
 
 import java.util.List;
-import java.util.Optional;
-import org.locationtech.jts.geom.LineString;
 import org.wadeplan.geo.crs.CoordinateSystem;
-import org.wadeplan.geo.network.StreamLine;
+import org.wadeplan.geo.io.FeatureLayer;
+import org.wadeplan.geo.io.GeoPackageReader;
+import org.wadeplan.geo.network.AcceptedRepairs;
+import org.wadeplan.geo.network.StreamHints;
 import org.wadeplan.geo.network.StreamNetwork;
+import org.wadeplan.geo.network.StreamReader;
 import org.wadeplan.geo.problem.Checked;
+import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.round.Barrier;
 import org.wadeplan.planner.round.CatchmentArea;
 import org.wadeplan.planner.round.Parcel;
 import org.wadeplan.planner.round.Terrain;
 
 /** Reads the map layers of the round. */
-record TerrainReader(RoundFolder folder, CoordinateSystem crs) {
+record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs repairs) {
 
     /** No value where there are no stream lines to work with. */
-    Checked<Terrain> read(List<Barrier> barriers) {
+    Checked<Terrain> read(List<Barrier> barriers, StreamHints hints) {
         Checked<List<CatchmentArea>> catchments = catchments();
         Checked<List<Parcel>> parcels = parcels();
-        return network()
+        return network(hints)
                 .map(network -> new Terrain(
                         crs,
                         network,
@@ -30,21 +33,14 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs) {
                 .with(parcels.problems());
     }
 
-    private Checked<StreamNetwork> network() {
-        Checked<List<Optional<StreamLine>>> lines = new MapLayer(folder, RoundFolder.STREAMS, crs)
-                .read(
-                        (feature, shape) -> {
-                            String code = feature.text("code").orElseThrow();
-                            LineString line = (LineString) shape.getGeometryN(0);
-                            String catchment = feature.text("catchment").orElse(code);
-                            LineString down = feature.text("flow").orElse("").equals("mouth-to-source")
-                                    ? line.reverse()
-                                    : line;
-                            return Optional.of(new StreamLine(code, feature.text("name"), catchment, down));
-                        },
-                        "code");
-        return lines.map(all ->
-                new StreamNetwork(all.stream().flatMap(Optional::stream).toList()));
+    private Checked<StreamNetwork> network(StreamHints hints) {
+        String name = folder.nameOf(RoundFolder.STREAMS);
+        return FileLimit.MAP
+                .refusal(folder.path(RoundFolder.STREAMS), name)
+                .<Checked<FeatureLayer>>map(Checked::failed)
+                .orElseGet(() -> new GeoPackageReader(folder.path(RoundFolder.STREAMS), SourcePlace.file(name))
+                        .read(RoundFolder.STREAMS))
+                .then(layer -> new StreamReader(crs, SourcePlace.file(name), hints, repairs).read(layer));
     }
 
     private Checked<List<CatchmentArea>> catchments() {
@@ -60,9 +56,8 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs) {
     private Checked<List<Parcel>> parcels() {
         return new MapLayer(folder, RoundFolder.PARCELS, crs)
                 .read(
-                        (feature, shape) -> new Parcel(
-                                feature.text("parcel").orElseThrow(), feature.text("consent_status"), shape),
+                        (feature, shape) ->
+                                new Parcel(feature.text("parcel").orElseThrow(), feature.text("consent_status"), shape),
                         "parcel");
     }
-
 }

@@ -12,6 +12,7 @@ final class TravelTable {
     private TravelTable() {}
 
     private static TravelLeg travelLeg(Row row) {
-        return new TravelLeg(row.text("from"), row.text("to"), row.integer("minutes", Range.MINUTES_OF_DAY), row.text("source"));
+        return new TravelLeg(
+                row.text("from"), row.text("to"), row.integer("minutes", Range.MINUTES_OF_DAY), row.text("source"));
     }
 }

@@ -20,15 +20,32 @@ final class TreatmentTable {
     private static final Range TEMP_C = Range.of(-200, 120, "°C");
     private static final Range CONTACT_MIN = Range.of(0, 100_000, "minutes");
     private static final Range DRYING_H = Range.of(0, 10_000, "hours");
+
     private TreatmentTable() {}
 
     private static Treatment treatment(Row row) {
-        Treatment treatment = new Treatment(row.text("treatment"), row.text("pest"), row.word("material", MATERIALS), row.text("agent"), row.optionalDecimal("strength", STRENGTH),
-            row.optionalText("strength_basis"), row.optionalDecimal("temp_c", TEMP_C), row.word("mode", MODES), row.decimal("contact_min", CONTACT_MIN), row.decimal("drying_h", DRYING_H),
-            row.flag("pick_first"), row.word("grade", GRADES), row.text("source"));
+        Treatment treatment = new Treatment(
+                row.text("treatment"),
+                row.text("pest"),
+                row.word("material", MATERIALS),
+                row.text("agent"),
+                row.optionalDecimal("strength", STRENGTH),
+                row.optionalText("strength_basis"),
+                row.optionalDecimal("temp_c", TEMP_C),
+                row.word("mode", MODES),
+                row.decimal("contact_min", CONTACT_MIN),
+                row.decimal("drying_h", DRYING_H),
+                row.flag("pick_first"),
+                row.word("grade", GRADES),
+                row.text("source"));
         if (!row.raw("strength").isEmpty() && treatment.strengthBasis().isEmpty()) {
-            row.refuse("strength_basis", new Fault("strength-basis-missing", "a strength stands here and nothing says what of: of product or of active agent",
-                "a basis such as g/L product or mg/L active", "look it up in the source; the two can differ several times over"));
+            row.refuse(
+                    "strength_basis",
+                    new Fault(
+                            "strength-basis-missing",
+                            "a strength stands here and nothing says what of: of product or of active agent",
+                            "a basis such as g/L product or mg/L active",
+                            "look it up in the source; the two can differ several times over"));
         }
         return treatment;
     }

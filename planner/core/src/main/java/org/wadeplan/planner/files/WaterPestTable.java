@@ -11,9 +11,15 @@ final class WaterPestTable {
             .makes(WaterPestTable::waterPest);
 
     private static final Words<PestStatus> STATUSES = Words.of(PestStatus.class);
+
     private WaterPestTable() {}
 
     private static WaterPest waterPest(Row row) {
-        return new WaterPest(row.text("water"), row.text("pest"), row.word("status", STATUSES), row.date("as_of"), row.text("source"));
+        return new WaterPest(
+                row.text("water"),
+                row.text("pest"),
+                row.word("status", STATUSES),
+                row.date("as_of"),
+                row.text("source"));
     }
 }

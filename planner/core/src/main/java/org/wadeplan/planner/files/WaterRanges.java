@@ -28,8 +28,8 @@ final class WaterRanges {
     static List<Problem> check(RoundTables tables, StreamNetwork network) {
         WaterRanges ranges = new WaterRanges(tables.waters());
         ranges.byStream.values().forEach(ranges::overlaps);
-        boolean everyRowRead =
-                tables.waters().complete() && tables.waters().rows().size() == tables.waters().raw().size();
+        boolean everyRowRead = tables.waters().complete()
+                && tables.waters().rows().size() == tables.waters().raw().size();
         if (everyRowRead) {
             tables.sites().rows().stream()
                     .filter(row -> network.line(row.value().stream()).isPresent())

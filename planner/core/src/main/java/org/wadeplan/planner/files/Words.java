@@ -57,7 +57,8 @@ final class Words<T> {
         Optional<String> nearest = NearestWord.of(text, meanings.keySet());
         return Reading.fault(
                 "word-unknown",
-                quoted(text) + " is not a word known here" + nearest.map(word -> "; nearest is " + word).orElse(""),
+                quoted(text) + " is not a word known here"
+                        + nearest.map(word -> "; nearest is " + word).orElse(""),
                 String.join(", ", meanings.keySet()),
                 nearest.map(word -> "write " + word + " if that is meant").orElse("choose one of them"));
     }
