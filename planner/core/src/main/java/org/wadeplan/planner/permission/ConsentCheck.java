@@ -71,7 +71,10 @@ final class ConsentCheck {
                         .anyMatch(consent ->
                                 consent.nightAccess().filter(yes -> !yes).isPresent());
         boolean granted = site.nightAccess().orElse(false)
-                || consents.stream().map(Consent::nightAccess).flatMap(Optional::stream).anyMatch(yes -> yes);
+                || consents.stream()
+                        .map(Consent::nightAccess)
+                        .flatMap(Optional::stream)
+                        .anyMatch(yes -> yes);
         if (refused) {
             findings.blocks().add("No access to " + site.id() + " after dark.");
         } else if (!granted) {

@@ -46,10 +46,16 @@ public final class PermissionCheck {
     }
 
     private static Optional<LocalTime> latestFrom(List<Consent> consents) {
-        return consents.stream().map(Consent::accessFrom).flatMap(Optional::stream).max(Comparator.naturalOrder());
+        return consents.stream()
+                .map(Consent::accessFrom)
+                .flatMap(Optional::stream)
+                .max(Comparator.naturalOrder());
     }
 
     private static Optional<LocalTime> earliestUntil(List<Consent> consents) {
-        return consents.stream().map(Consent::accessUntil).flatMap(Optional::stream).min(Comparator.naturalOrder());
+        return consents.stream()
+                .map(Consent::accessUntil)
+                .flatMap(Optional::stream)
+                .min(Comparator.naturalOrder());
     }
 }

@@ -96,8 +96,9 @@ final class PermitCheck {
         LocalDate latest = WorkingDays.latestNotice(date, days);
         if (permit.notifiedOn().isEmpty()) {
             findings.awaiting()
-                    .add("Permit " + permit.id() + " asks for notice " + days + " clear working days before: by " + latest
-                            + " for a visit on " + date + " (public holidays not known). No notice is on record.");
+                    .add("Permit " + permit.id() + " asks for notice " + days + " clear working days before: by "
+                            + latest + " for a visit on " + date
+                            + " (public holidays not known). No notice is on record.");
             return;
         }
         LocalDate given = permit.notifiedOn().get();

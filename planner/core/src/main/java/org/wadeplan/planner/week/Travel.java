@@ -46,7 +46,13 @@ public final class Travel {
         String words = String.format(
                 Locale.ROOT,
                 "%s to %s: %d min estimated, not in the travel table (straight line %.1f km x %s at %s km/h, rounded up to %d min)",
-                from, to, minutes, straightM / 1000, rule.factor(), rule.speedKmH(), step);
+                from,
+                to,
+                minutes,
+                straightM / 1000,
+                rule.factor(),
+                rule.speedKmH(),
+                step);
         return new Drive(minutes + marginMin, true, words);
     }
 

@@ -71,8 +71,10 @@ public final class WindowFinder {
         for (TimeWindow window : wet) {
             window.widened(beforeMin, afterMin)
                     .and(hours(part, permission))
-                    .ifPresentOrElse(open::add, () -> reasons.add("Outside access hours or latest finish on " + date
-                            + ": " + words(window) + "."));
+                    .ifPresentOrElse(
+                            open::add,
+                            () -> reasons.add(
+                                    "Outside access hours or latest finish on " + date + ": " + words(window) + "."));
         }
         return sorted(open, partMin, reasons, site.id() + " " + part.part().word());
     }
@@ -80,8 +82,7 @@ public final class WindowFinder {
     /** The Sun at a site on a date. */
     public DayLight sun(Site site, LocalDate date) {
         return lights.computeIfAbsent(
-                site.id() + " " + date,
-                key -> DayLight.at(round.terrain().crs().toLonLat(site.start()), date, zone));
+                site.id() + " " + date, key -> DayLight.at(round.terrain().crs().toLonLat(site.start()), date, zone));
     }
 
     private WindowSearch sorted(List<TimeWindow> open, int partMin, List<String> reasons, String name) {
@@ -122,7 +123,9 @@ public final class WindowFinder {
         Instant closes = sunset.minusSeconds(60L * rules.dayUntilBeforeSunsetMin());
         String dawn = (rules.dayFromCivilDawn() ? "civil dawn " : "sunrise ") + clock(opens);
         return ordered(new TimeWindow(
-                opens, closes, dawn,
+                opens,
+                closes,
+                dawn,
                 "out of the water " + rules.dayUntilBeforeSunsetMin() + " min before sunset " + clock(sunset)));
     }
 
@@ -156,8 +159,8 @@ public final class WindowFinder {
         List<TimeWindow> windows = round.tides().stream()
                 .filter(low -> low.place().equals(place))
                 .map(low -> around(low, rules))
-                .filter(window -> window.closes().isAfter(from)
-                        && window.opens().isBefore(from.plus(36, ChronoUnit.HOURS)))
+                .filter(window ->
+                        window.closes().isAfter(from) && window.opens().isBefore(from.plus(36, ChronoUnit.HOURS)))
                 .sorted((a, b) -> a.opens().compareTo(b.opens()))
                 .toList();
         if (windows.isEmpty()) {
@@ -180,7 +183,8 @@ public final class WindowFinder {
         TimeWindow window = twoDates(date);
         if (permission.accessFrom().isPresent()) {
             LocalTime from = permission.accessFrom().get();
-            window = new TimeWindow(at(date, from), window.closes(), "on the land from " + from, window.closesBecause());
+            window =
+                    new TimeWindow(at(date, from), window.closes(), "on the land from " + from, window.closesBecause());
         }
         if (permission.accessUntil().isPresent()) {
             LocalTime until = permission.accessUntil().get();

@@ -38,7 +38,11 @@ public record DayLight(
         SunTimes sun = times(place, date, zone, Twilight.VISUAL);
         SunTimes civil = times(place, date, zone, Twilight.CIVIL);
         return new DayLight(
-                date, course(sun), instant(civil.getRise()), instant(sun.getRise()), instant(sun.getSet()),
+                date,
+                course(sun),
+                instant(civil.getRise()),
+                instant(sun.getRise()),
+                instant(sun.getSet()),
                 instant(civil.getSet()));
     }
 

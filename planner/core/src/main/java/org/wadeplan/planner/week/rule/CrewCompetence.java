@@ -21,7 +21,8 @@ public final class CrewCompetence {
                 .map(round::person)
                 .flatMap(Optional::stream)
                 .toList();
-        int operators = (int) people.stream().filter(one -> one.operatorOn(date)).count();
+        int operators =
+                (int) people.stream().filter(one -> one.operatorOn(date)).count();
         int netters = (int) people.stream().filter(Person::netter).count();
         int firstAiders =
                 (int) people.stream().filter(one -> one.firstAiderOn(date)).count();
@@ -33,11 +34,12 @@ public final class CrewCompetence {
         if (operators < part.operatorsMin()) {
             lacks.add(who + operators + " operators whose certificate counts; needed: " + part.operatorsMin() + ".");
         } else if (allNetters(people, date, netters) < part.operatorsMin() + part.nettersMin()) {
-            lacks.add(who + netters + " people who may operate or net; needed: " + part.operatorsMin() + " to operate and "
-                    + part.nettersMin() + " to net.");
+            lacks.add(who + netters + " people who may operate or net; needed: " + part.operatorsMin()
+                    + " to operate and " + part.nettersMin() + " to net.");
         }
         if (firstAiders < part.firstAidersMin()) {
-            lacks.add(who + firstAiders + " first-aiders whose certificate counts; needed: " + part.firstAidersMin() + ".");
+            lacks.add(who + firstAiders + " first-aiders whose certificate counts; needed: " + part.firstAidersMin()
+                    + ".");
         }
         if (people.stream().noneMatch(Person::driver)) {
             lacks.add(who + "nobody who drives.");

@@ -35,7 +35,8 @@ final class CertifiedUse {
                 .mapToInt(item -> item.availableFrom().map(model.axis()::minute).orElse(Integer.MIN_VALUE))
                 .toArray();
         itemUntil[kind] = items.stream()
-                .mapToInt(item -> item.availableUntil().map(model.axis()::minute).orElse(Integer.MAX_VALUE))
+                .mapToInt(
+                        item -> item.availableUntil().map(model.axis()::minute).orElse(Integer.MAX_VALUE))
                 .toArray();
         for (int date = 0; date < model.dates().size(); date++) {
             for (int i = 0; i < items.size(); i++) {
@@ -108,7 +109,9 @@ final class CertifiedUse {
         CertifiedKind kind = model.kinds().get(use.kind);
         Slot slot = model.slots().get(use.slot);
         return slot.name() + " needs " + use.quantity + " " + kind.kind() + " with a valid "
-                + kind.certificate() + " from " + model.axis().words(use.from) + " to " + model.axis().words(use.until)
-                + " and too few of the store's " + kind.items().size() + " are certified, there and not with another crew.";
+                + kind.certificate() + " from " + model.axis().words(use.from) + " to "
+                + model.axis().words(use.until)
+                + " and too few of the store's " + kind.items().size()
+                + " are certified, there and not with another crew.";
     }
 }

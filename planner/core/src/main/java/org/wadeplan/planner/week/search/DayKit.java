@@ -126,9 +126,7 @@ final class DayKit {
             return false;
         }
         int last = ledger.lastSlot[set];
-        if (last >= 0
-                && last != slot.index()
-                && model.slots().get(last).dateIndex() == slot.dateIndex()) {
+        if (last >= 0 && last != slot.index() && model.slots().get(last).dateIndex() == slot.dateIndex()) {
             return false;
         }
         return ledger.dirtyFrom[set] == KitLedger.CLEAN

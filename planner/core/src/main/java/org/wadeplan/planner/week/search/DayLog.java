@@ -8,7 +8,8 @@ import org.wadeplan.planner.week.ActivityKind;
 final class DayLog {
 
     /** One stretch; {@code stop} is -1 where it is no visit. */
-    record Entry(int slot, ActivityKind kind, int start, int end, int place, int stop, List<Integer> sets, String note) {}
+    record Entry(
+            int slot, ActivityKind kind, int start, int end, int place, int stop, List<Integer> sets, String note) {}
 
     /** One treatment of one kit set. */
     record Cleaning(int set, int slot, int dirtyFrom, int start, int crewFree, int released) {}

@@ -179,7 +179,8 @@ final class DayWalk {
         if (started == Integer.MIN_VALUE) {
             return Integer.MAX_VALUE;
         }
-        return Math.max(started + before.p80Min(), started + stop.part().gapMinMin().orElse(0));
+        return Math.max(
+                started + before.p80Min(), started + stop.part().gapMinMin().orElse(0));
     }
 
     private int latestAfterPartBefore(Stop stop) {

@@ -91,10 +91,9 @@ final class Insertion {
 
     private void keepIfBetter(WeekState state) {
         Optional<Score> score = evaluator.score(state);
-        if (score.isPresent()
-                && (bestScore.isEmpty() || score.get().compareTo(bestScore.get()) < 0)) {
-            best = Optional.of(new WeekState(
-                    state.stops().clone(), Arrays.copyOf(state.decon(), state.decon().length)));
+        if (score.isPresent() && (bestScore.isEmpty() || score.get().compareTo(bestScore.get()) < 0)) {
+            best = Optional.of(
+                    new WeekState(state.stops().clone(), Arrays.copyOf(state.decon(), state.decon().length)));
             bestScore = score;
         }
     }

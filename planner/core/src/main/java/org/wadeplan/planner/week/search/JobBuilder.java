@@ -81,7 +81,9 @@ final class JobBuilder {
         }
         String method = chosen.get().method();
         Optional<Method> known = round.method(method);
-        if (known.isEmpty() || known.get().kind() == MethodKind.NONE || known.get().parts().isEmpty()) {
+        if (known.isEmpty()
+                || known.get().kind() == MethodKind.NONE
+                || known.get().parts().isEmpty()) {
             return List.of("Rule " + chosen.get().rule() + " says " + method + ": no visit.");
         }
         if (round.waterOf(site).isEmpty()) {
@@ -132,7 +134,8 @@ final class JobBuilder {
         for (MethodPart part : method.parts()) {
             Optional<PartEffort> effort = inputs.effort(site.id()).flatMap(found -> found.part(part.part()));
             if (effort.isEmpty()) {
-                String why = "There is no time on site for its part " + part.part().word() + ".";
+                String why =
+                        "There is no time on site for its part " + part.part().word() + ".";
                 never.add(new Unplaced(site.id(), method.id(), List.of(why)));
                 return;
             }
@@ -199,7 +202,9 @@ final class JobBuilder {
             for (int kind = 0; kind < frame.kinds().size(); kind++) {
                 CertifiedKind known = frame.kinds().get(kind);
                 if (known.kind().equals(need.kind())
-                        && need.certificate().filter(known.certificate()::equals).isPresent()) {
+                        && need.certificate()
+                                .filter(known.certificate()::equals)
+                                .isPresent()) {
                     int quantity = (int) Math.ceil(need.quantity());
                     boolean perPerson = need.per() == KitPer.PERSON;
                     certified.add(new Stop.CertifiedNeed(kind, perPerson ? 0 : quantity, perPerson ? quantity : 0));

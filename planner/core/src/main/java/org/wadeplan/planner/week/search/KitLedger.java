@@ -46,7 +46,8 @@ final class KitLedger {
         Arrays.fill(jobInWater, NOBODY);
         for (int set = 0; set < holder.length; set++) {
             KitSet kit = model.kitSets().get(set);
-            boolean clean = kit.state() == StoreState.CLEAN_DRY && kit.exposedTo().isEmpty();
+            boolean clean =
+                    kit.state() == StoreState.CLEAN_DRY && kit.exposedTo().isEmpty();
             dirtyFrom[set] = clean ? CLEAN : model.waters().size();
             releasedFor[set] = clean ? -1L : 0L;
         }

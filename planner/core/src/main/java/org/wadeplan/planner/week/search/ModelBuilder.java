@@ -84,7 +84,8 @@ final class ModelBuilder {
         int[][] minutes = new int[places.size()][places.size()];
         for (int from = 0; from < places.size(); from++) {
             for (int to = 0; to < places.size(); to++) {
-                minutes[from][to] = travel.between(places.get(from), places.get(to)).minutes();
+                minutes[from][to] =
+                        travel.between(places.get(from), places.get(to)).minutes();
             }
         }
         return minutes;

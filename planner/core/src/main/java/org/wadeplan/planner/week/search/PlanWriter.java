@@ -36,7 +36,8 @@ final class PlanWriter {
         List<Unplaced> unplaced = new ArrayList<>(model.never());
         for (Job job : model.jobs()) {
             String method = job.stops().get(0).method();
-            unplaced.add(new Unplaced(job.site().id(), method, List.of("No crew is rostered on any day of the round.")));
+            unplaced.add(
+                    new Unplaced(job.site().id(), method, List.of("No crew is rostered on any day of the round.")));
         }
         return new WeekPlan(List.of(), List.of(), List.of(), unplaced, List.of(), List.of());
     }

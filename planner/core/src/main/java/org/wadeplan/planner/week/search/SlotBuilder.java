@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.wadeplan.planner.round.CrewDayRoster;
 import org.wadeplan.planner.round.DutyRules;
-import org.wadeplan.planner.round.Person;
 import org.wadeplan.planner.round.Place;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.WindowFinder;

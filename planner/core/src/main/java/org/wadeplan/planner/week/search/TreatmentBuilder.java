@@ -42,7 +42,8 @@ final class TreatmentBuilder {
 
     SetTreatment[][] build() {
         List<KitSet> sets = round.store().kitSets();
-        SetTreatment[][] treatments = new SetTreatment[sets.size()][round.waters().size() + 1];
+        SetTreatment[][] treatments =
+                new SetTreatment[sets.size()][round.waters().size() + 1];
         for (int set = 0; set < sets.size(); set++) {
             for (int water = 0; water < round.waters().size(); water++) {
                 treatments[set][water] =
@@ -88,9 +89,8 @@ final class TreatmentBuilder {
 
     /** True where every pest on every material that a row covers is covered by the strongest row too. */
     private static boolean coversAll(Turnaround strongest, Turnaround row) {
-        return row.covers().stream()
-                .allMatch(cover -> strongest.covers().stream()
-                        .anyMatch(other -> other.pest().equals(cover.pest()) && other.material() == cover.material()));
+        return row.covers().stream().allMatch(cover -> strongest.covers().stream()
+                .anyMatch(other -> other.pest().equals(cover.pest()) && other.material() == cover.material()));
     }
 
     private int index(String water) {

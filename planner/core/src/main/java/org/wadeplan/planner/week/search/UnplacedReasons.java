@@ -52,15 +52,15 @@ final class UnplacedReasons {
                     byReason.computeIfAbsent(part + reason, key -> new ArrayList<>())
                             .add(slot.name());
                 } else if (stop.orderInJob() == 0) {
-                    dynamic(job, slot).ifPresent(reason -> byReason
-                            .computeIfAbsent(reason, key -> new ArrayList<>())
+                    dynamic(job, slot).ifPresent(reason -> byReason.computeIfAbsent(reason, key -> new ArrayList<>())
                             .add(slot.name()));
                 }
             }
         }
         if (byReason.isEmpty()) {
-            return List.of("Every part fits some crew-day, but no two crew-days fit together within the gap and what else"
-                    + " is planned.");
+            return List.of(
+                    "Every part fits some crew-day, but no two crew-days fit together within the gap and what else"
+                            + " is planned.");
         }
         return byReason.entrySet().stream()
                 .map(entry -> String.join(", ", entry.getValue()) + ": " + entry.getKey())

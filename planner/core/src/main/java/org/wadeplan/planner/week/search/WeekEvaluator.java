@@ -209,8 +209,9 @@ final class WeekEvaluator {
     private String hoursWords(Slot slot, int start) {
         int shift = walk.end() - start;
         return shift > model.duty().maxShiftMin()
-                ? slot.name() + ": the day would take " + shift + " min, from " + model.axis().words(start) + " to "
-                        + model.axis().words(walk.end()) + "; the longest shift is " + model.duty().maxShiftMin()
+                ? slot.name() + ": the day would take " + shift + " min, from "
+                        + model.axis().words(start) + " to " + model.axis().words(walk.end())
+                        + "; the longest shift is " + model.duty().maxShiftMin()
                 : slot.name() + ": the day would end at " + model.axis().words(walk.end()) + ", after "
                         + model.axis().words(slot.latestEndMin());
     }
