@@ -27,14 +27,12 @@ public final class WeekPicture {
     private static final double BAR_MM = 4;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
 
-    private final List<CrewDay> days;
     private final ZoneId zone;
     private final double firstH;
     private final double lastH;
     private final Drawing drawing;
 
     private WeekPicture(List<CrewDay> days, ZoneId zone) {
-        this.days = days;
         this.zone = zone;
         this.firstH = Math.floor(days.stream()
                 .mapToDouble(day -> hours(day, day.start()))
