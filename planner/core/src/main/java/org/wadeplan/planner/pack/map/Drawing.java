@@ -117,7 +117,7 @@ public final class Drawing {
                 };
         labels.append(String.format(
                 Locale.ROOT,
-                "<div class=\"label\" style=\"left:%.2fmm;top:%.2fmm;width:%.0fmm;text-align:%s;font-size:%.1fpt%s\">%s</div>",
+                "<div class=\"label\" style=\"left:%.2fmm;top:%.2fmm;width:%.0fmm;text-align:%s;font-size:%.1fpt%s\"><span>%s</span></div>",
                 left,
                 y - heightOfLineMm / 2,
                 LABEL_WIDTH_MM,

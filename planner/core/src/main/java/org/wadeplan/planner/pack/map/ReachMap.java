@@ -8,7 +8,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.wadeplan.geo.reach.Bank;
 import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.geo.reach.Stake;
@@ -28,6 +27,8 @@ public final class ReachMap {
     private static final double HEIGHT_MM = 128;
     private static final double MARGIN_MM = 16;
     private static final double STAKE_TICK_MM = 2.2;
+    private static final double ARROW_MM = 8;
+    private static final double LEADER_MM = 15;
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
     private final Terrain terrain;
@@ -71,14 +72,13 @@ public final class ReachMap {
         flowArrows();
     }
 
-    /** Arrows beside the reach, in the middle of every other sub-reach, pointing downstream. */
+    /** Arrows beside the reach on the side of the letters, pointing downstream. */
     private void flowArrows() {
-        LengthIndexedLine along = new LengthIndexedLine(reach.line());
-        double pieceM = along.getEndIndex() / reach.subReaches().size();
         for (int i = 1; i < reach.subReaches().size(); i += 3) {
-            Coordinate upper = frame.paper(along.extractPoint((i + 0.85) * pieceM));
-            Coordinate lower = frame.paper(along.extractPoint((i + 0.15) * pieceM));
-            arrow(sideways(upper, lower, -5.5), sideways(lower, upper, 5.5));
+            Coordinate upper = frame.paper(reach.stakes().get(i + 1).at());
+            Coordinate lower = frame.paper(reach.stakes().get(i).at());
+            double flow = Angle.angle(upper, lower);
+            arrow(polar(upper, flow - bankSide(), ARROW_MM), polar(lower, flow - bankSide(), ARROW_MM));
         }
     }
 
@@ -141,19 +141,21 @@ public final class ReachMap {
                 Coordinate at = frame.paper(barrier.at());
                 drawing.segment(at.x - 2, at.y - 2, at.x + 2, at.y + 2, 0.6);
                 drawing.segment(at.x - 2, at.y + 2, at.x + 2, at.y - 2, 0.6);
-                drawing.boldLabel(at.x + 3, at.y - 3, 10, Anchor.RIGHT_OF, barrier.kind());
+                Coordinate name = polar(at, alongFlow() - bankSide(), LEADER_MM);
+                drawing.segment(at.x, at.y, name.x, name.y, 0.2);
+                drawing.boldLabel(
+                        name.x, name.y, 10, name.x > at.x ? Anchor.RIGHT_OF : Anchor.LEFT_OF, barrier.kind());
             }
         }
+    }
+
+    private double alongFlow() {
+        return Angle.angle(frame.paper(reach.end().at()), frame.paper(reach.start().at()));
     }
 
     /** On paper y grows downward, so looking downstream the true left bank is turned minus a right angle. */
     private double bankSide() {
         return reach.stakeBank() == Bank.LEFT ? -Math.PI / 2 : Math.PI / 2;
-    }
-
-    private Coordinate sideways(Coordinate from, Coordinate towards, double mm) {
-        double side = reach.stakeBank() == Bank.LEFT ? 1 : -1;
-        return polar(from, Angle.angle(from, towards) - side * Math.PI / 2, mm * -1);
     }
 
     private static Coordinate polar(Coordinate from, double angleRad, double mm) {

@@ -68,7 +68,7 @@ record DeconSheet(
                 step.label(),
                 step.minutes() + (step.crewBusy() ? " min" : " min, alone"),
                 step.target().orElse(""),
-                step.resource().orElse(""));
+                step.resource().map(place -> "(" + place + ")").orElse(""));
     }
 
     private static CoverRow cover(PlanSource source, Cover cover) {

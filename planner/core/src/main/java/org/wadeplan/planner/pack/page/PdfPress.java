@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.TimeZone;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /**
  * Presses a book into a PDF: A4, fonts embedded, running head and foot on each page, nothing fetched from anywhere.
@@ -29,6 +30,7 @@ final class PdfPress {
 
     static {
         XRLog.setLoggingEnabled(false);
+        FontMappers.set(new OwnFontsOnly());
     }
 
     private final Templates templates;

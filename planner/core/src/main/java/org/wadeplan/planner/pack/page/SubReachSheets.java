@@ -1,5 +1,6 @@
 package org.wadeplan.planner.pack.page;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.wadeplan.geo.reach.Reach;
@@ -10,7 +11,7 @@ import org.wadeplan.planner.effort.VisitEffort;
 /** Ten sub-reaches, two on a page, and a sheet for the end: what is written while electrofishing. */
 record SubReachSheets(String heading, List<Sheet> sheets, String subReachCount) {
 
-    private static final List<String> BLANK_CATCH = List.of("", "", "", "", "");
+    private static final List<String> BLANK_CATCH = Collections.nCopies(7, "");
 
     record Sheet(String title, String stakes, String expected, boolean shade, List<String> catchRows) {}
 

@@ -27,11 +27,7 @@ record VisitPage(
     record TimeRow(String part, String planned, String p50, String p80, String window, String basis) {}
 
     /** One check on arrival. {@code write} says what to write in its box; blank where a tick is enough. */
-    record Arrival(String number, String check, String write) {
-        boolean writes() {
-            return !write.isBlank();
-        }
-    }
+    record Arrival(String number, String check, String write) {}
 
     boolean hasReadings() {
         return !readings.isEmpty();

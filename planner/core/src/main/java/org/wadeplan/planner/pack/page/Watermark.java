@@ -62,6 +62,7 @@ final class Watermark {
         double startX = middleX - Math.cos(SLANT_RAD) * widthPt / 2 + Math.sin(SLANT_RAD) * SIZE_PT / 3;
         double startY = middleY - Math.sin(SLANT_RAD) * widthPt / 2 - Math.cos(SLANT_RAD) * SIZE_PT / 3;
         try (PDPageContentStream content = new PDPageContentStream(document, page, AppendMode.PREPEND, true, true)) {
+            content.saveGraphicsState();
             content.beginText();
             content.setFont(font, SIZE_PT);
             content.setRenderingMode(RenderingMode.STROKE);
@@ -70,6 +71,7 @@ final class Watermark {
             content.setTextMatrix(Matrix.getRotateInstance(SLANT_RAD, (float) startX, (float) startY));
             content.showText(WORDS);
             content.endText();
+            content.restoreGraphicsState();
         }
     }
 }
