@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wadeplan.geo.problem.DiskException;
+import org.wadeplan.hazards.briefing.Briefing;
 import org.wadeplan.planner.pack.page.PackPages;
 import org.wadeplan.planner.pack.page.PressedPdf;
 import org.wadeplan.planner.plan.RoundPlan;
@@ -30,13 +31,16 @@ public final class PackWriter {
     /**
      * Writes the pack into a folder, which is made where it is missing. Files of the same name are replaced; others stay.
      *
+     * @param briefings what is said at each site on each day; a visit without one gets a page that says so
      * @param madeAt the time on each page
      * @throws DiskException where the folder cannot be written to; an earlier pack in it is then as it was, or has some
      *     of its files replaced by whole newer ones where the disk failed while moving
      */
-    public static PackResult write(Round round, RoundPlan plan, Path folder, Instant madeAt) throws DiskException {
+    public static PackResult write(
+            Round round, RoundPlan plan, List<Briefing> briefings, Path folder, Instant madeAt)
+            throws DiskException {
         try (StagedFolder stage = StagedFolder.beside(folder)) {
-            List<PackFile> files = new ArrayList<>(pages(round, plan, stage, madeAt));
+            List<PackFile> files = new ArrayList<>(pages(new PackPages(round, plan, briefings, madeAt), plan, stage));
             Set<String> names = files.stream().map(PackFile::name).collect(Collectors.toSet());
             List<String> leftOver = leftOver(folder, names);
             stage.publish();
@@ -44,9 +48,7 @@ public final class PackWriter {
         }
     }
 
-    private static List<PackFile> pages(Round round, RoundPlan plan, StagedFolder stage, Instant madeAt)
-            throws DiskException {
-        PackPages pages = new PackPages(round, plan, madeAt);
+    private static List<PackFile> pages(PackPages pages, RoundPlan plan, StagedFolder stage) throws DiskException {
         List<PackFile> files = new ArrayList<>();
         files.add(pdf(stage, "round_overview.pdf", "the week, methods, sites not visited, findings", pages.overview()));
         for (CrewDay day : plan.week().crewDays()) {

@@ -15,7 +15,7 @@ class PackWriterTest {
     @Test
     void writes(@TempDir Path folder) throws Exception {
         Round round = SmallRound.round(folder);
-        PackResult result = PackWriter.write(round, SmallPlan.of(round), Path.of("/tmp/pack-out"), MADE_AT);
+        PackResult result = PackWriter.write(round, SmallPlan.of(round), SmallBriefings.all(), Path.of("/tmp/pack-out"), MADE_AT);
         System.out.println(result);
         assertThat(result.files()).isNotEmpty();
     }

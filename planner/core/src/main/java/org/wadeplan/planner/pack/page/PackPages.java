@@ -3,6 +3,7 @@ package org.wadeplan.planner.pack.page;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.wadeplan.hazards.briefing.Briefing;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.CrewDay;
@@ -17,11 +18,14 @@ import org.wadeplan.planner.week.DeconTask;
 public final class PackPages {
 
     private final PlanSource source;
+    private final List<Briefing> briefings;
     private final Instant madeAt;
     private final Templates templates = new Templates();
     private final PdfPress press = new PdfPress(templates);
 
-    public PackPages(Round round, RoundPlan plan, Instant madeAt) {
+    /** @param briefings what is said at each site; a visit without one gets a page that says so */
+    public PackPages(Round round, RoundPlan plan, List<Briefing> briefings, Instant madeAt) {
+        this.briefings = List.copyOf(briefings);
         this.source = new PlanSource(round, plan, new PackClock(round.header().zone()));
         this.madeAt = madeAt;
     }
@@ -50,6 +54,7 @@ public final class PackPages {
         List<Section> pages = new ArrayList<>();
         pages.add(MapPage.section(source, visit, templates));
         pages.add(VisitPage.section(source, visit, templates));
+        pages.addAll(briefing(visit));
         switch (visit.kind(source)) {
             case ELECTROFISHING -> pages.add(SubReachSheets.section(source, visit, templates));
             case NETTING -> pages.add(OtherRecords.nets(source, visit, templates));
@@ -61,6 +66,15 @@ public final class PackPages {
         }
         pages.add(EndSheet.section(source, visit, templates));
         return pages;
+    }
+
+    private List<Section> briefing(SiteDay visit) {
+        List<Section> pages = briefings.stream()
+                .filter(briefing -> briefing.site().equals(visit.site().id())
+                        && briefing.date().equals(visit.date()))
+                .map(briefing -> BriefingPage.section(source, visit, briefing, templates))
+                .toList();
+        return pages.isEmpty() ? List.of(BriefingPage.missing(source, visit, templates)) : pages;
     }
 
     private Book book(String title, List<Section> sections) {
