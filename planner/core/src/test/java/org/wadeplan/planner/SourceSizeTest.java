@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -46,7 +47,7 @@ class SourceSizeTest {
     @Test
     void theMeasureSeesALongMethod() {
         List<String> lines = new ArrayList<>(List.of("class A {", "    void b(int c) {"));
-        lines.addAll(java.util.Collections.nCopies(MOST_LINES_IN_A_METHOD, "        work();"));
+        lines.addAll(Collections.nCopies(MOST_LINES_IN_A_METHOD, "        work();"));
         lines.addAll(List.of("    }", "}"));
         assertThat(longMethods("A.java", lines)).hasSize(1);
     }
@@ -73,15 +74,7 @@ class SourceSizeTest {
     }
 
     private static List<Path> sources(String kind) throws IOException {
-        Path root = Path.of("").toAbsolutePath();
-        while (!Files.exists(root.resolve("DEVELOPERS.md"))) {
-            Path parent = root.getParent();
-            if (parent == null) {
-                throw new IOException("The project's root was not found above " + Path.of("").toAbsolutePath());
-            }
-            root = parent;
-        }
-        Path top = root;
+        Path top = ProjectFolder.ROOT;
         try (Stream<Path> all = Files.walk(top)) {
             List<Path> found = all.filter(file -> file.toString().endsWith(".java"))
                     .filter(file -> !top.relativize(file).toString().contains("target"))

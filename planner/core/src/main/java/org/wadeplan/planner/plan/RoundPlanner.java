@@ -41,7 +41,7 @@ public final class RoundPlanner {
         List<VisitKit> needs = VisitNeeds.of(round, decisions, efforts);
         TurnaroundTable turnarounds = TurnaroundPlanner.table(round);
         WeekInputs inputs = new WeekInputs(round, decisions, efforts, needs, turnarounds);
-        WeekPlan week = WeekPlanner.plan(inputs, options, progress);
+        WeekPlan week = WeekPlanner.plan(inputs, options.iterations(), progress);
         progress.report(0, 0, "loads and briefings");
         KitPlan kit = LoadPlanner.plan(round, needs, efforts, week);
         List<Permission> permissions = PlacedPermissions.of(round, week);
