@@ -11,8 +11,8 @@ public record ReachRule(double lengthM, int subReachCount, String source) {
 
     public ReachRule {
         if (!(lengthM > 0) || subReachCount < 1 || subReachCount > 26) {
-            throw new IllegalArgumentException(
-                    "A reach needs a length above 0 m and 1 to 26 sub-reaches, not " + lengthM + " and " + subReachCount);
+            throw new IllegalArgumentException("A reach needs a length above 0 m and 1 to 26 sub-reaches, not "
+                    + lengthM + " and " + subReachCount);
         }
     }
 

@@ -1,4 +1,4 @@
-/** Placeholder until the first class lands. */
+/** What the tests of several packages share. */
 @NullMarked
 package org.wadeplan.planner;
 

@@ -1,0 +1,72 @@
+package org.wadeplan.planner.round;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.wadeplan.planner.method.DecisionTable;
+
+/**
+ * A whole round, read and checked.
+ *
+ * @param folder where it was read from
+ * @param pastVisits oldest first
+ * @param methodTable the decision table, parsed
+ */
+public record Round(
+        Path folder,
+        RoundHeader header,
+        Terrain terrain,
+        List<Water> waters,
+        List<Site> sites,
+        List<PastVisit> pastVisits,
+        List<TravelLeg> travel,
+        List<Method> methods,
+        DecisionTable methodTable,
+        Store store,
+        List<Person> people,
+        List<CrewDayRoster> roster,
+        List<Permit> permits,
+        List<Consent> consents,
+        Biosecurity biosecurity,
+        List<LowWater> tides,
+        List<SiteHazard> siteHazards,
+        List<DayForecast> forecast,
+        List<CarePlace> care,
+        InputHash hash) {
+
+    public Optional<Site> site(String id) {
+        return sites.stream().filter(site -> site.id().equals(id)).findFirst();
+    }
+
+    public Optional<Method> method(String id) {
+        return methods.stream().filter(method -> method.id().equals(id)).findFirst();
+    }
+
+    public Optional<Person> person(String id) {
+        return people.stream().filter(person -> person.id().equals(id)).findFirst();
+    }
+
+    public Optional<Water> water(String id) {
+        return waters.stream().filter(water -> water.id().equals(id)).findFirst();
+    }
+
+    /** The water that holds the site, by its stream and its distance from the mouth; empty where no row covers it. */
+    public Optional<Water> waterOf(Site site) {
+        double fromMouthM = terrain.network().fromMouthM(site.stream(), site.start());
+        return waters.stream()
+                .filter(water -> water.stream().equals(site.stream())
+                        && fromMouthM >= water.fromMouthMinM()
+                        && fromMouthM <= water.fromMouthMaxM())
+                .findFirst();
+    }
+
+    /** The drive from the table, in either direction; empty where the table lacks it. */
+    public Optional<TravelLeg> leg(String from, String to) {
+        return travel.stream()
+                .filter(leg -> leg.from().equals(from) && leg.to().equals(to))
+                .findFirst()
+                .or(() -> travel.stream()
+                        .filter(leg -> leg.from().equals(to) && leg.to().equals(from))
+                        .findFirst());
+    }
+}
