@@ -1,0 +1,32 @@
+package org.wadeplan.geo.io;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a layer is, apart from its features.
+ *
+ * @param name the layer's name
+ * @param crs code of its coordinate system, {@code EPSG:32627}; empty where the file gives none with a code
+ * @param kind what shapes it holds
+ * @param fields its columns without the shape, in the file's order
+ */
+public record LayerShape(String name, Optional<String> crs, Kind kind, List<Field> fields) {
+
+    public LayerShape {
+        fields = List.copyOf(fields);
+    }
+
+    /** The shapes of a layer, by the names of the GeoPackage standard. */
+    public enum Kind {
+        POINT,
+        LINESTRING,
+        POLYGON,
+        MULTIPOINT,
+        MULTILINESTRING,
+        MULTIPOLYGON,
+        GEOMETRY,
+        /** A plain table without shapes. */
+        NONE
+    }
+}
