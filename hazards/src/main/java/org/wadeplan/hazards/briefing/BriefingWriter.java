@@ -44,6 +44,7 @@ public final class BriefingWriter {
                 blocks,
                 List.of(),
                 stops,
+                assessment.rise(),
                 emergency.lines(),
                 REMINDERS,
                 CAUTIONS,

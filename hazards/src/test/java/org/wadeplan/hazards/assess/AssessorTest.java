@@ -35,17 +35,17 @@ class AssessorTest {
     @Test
     void oldIronUnderCurrentPutsMetalAndShockFirstWithPowerOff() {
         Assessment assessment = assess(ExampleVisits.tollowOldIron());
-        assertThat(assessment.hazards()).extracting(AssessedHazard::id).startsWith("E04", "E01");
+        assertThat(assessment.hazards()).extracting(AssessedHazard::id).startsWith("E01", "E04");
         assertThat(assessment.hazards().subList(0, 2)).allSatisfy(hazard -> {
             assertThat(hazard.canKill()).isTrue();
             assertThat(hazard.controls()).extracting(Control::text).anyMatch(text -> text.toLowerCase(Locale.ROOT)
                     .contains("power off"));
             assertThat(hazard.controls()).extracting(Control::level).isSorted();
         });
-        assertThat(assessment.hazards().get(0).seen())
+        assertThat(assessment.hazards().get(1).seen())
                 .extracting(SiteHazard::sentence)
                 .containsExactly("Sub-reach D: old fence wire and roof iron lie in the bed");
-        assertThat(assessment.hazards().get(1).why()).contains("likelier here: metal in bed");
+        assertThat(assessment.hazards().get(0).why()).contains("likelier here: metal in bed");
         assertThat(assessment.stop()).isFalse();
     }
 
@@ -210,6 +210,19 @@ class AssessorTest {
         assertThat(assessment.hazards()).extracting(AssessedHazard::id).doesNotContain("W02");
         assertThat(assessment.setAside()).extracting(SetAside::hazardId).containsExactly("W02");
         assertThat(assessment.stopLimits()).extracting(StopLimit::hazardId).contains("WADING");
+    }
+
+    @Test
+    void theCatchmentAboveGivesAWarningOfRisingWater() {
+        Exposure visit = ExampleVisits.tollowOldIron();
+        assertThat(assess(visit).rise().orElseThrow().withinMin()).isEmpty();
+        // Kirpich for 5 km at 0.02 is 61.99 min; half, down to 5 min, is 30 (worked by hand)
+        assertThat(assess(visit.measured(Attribute.FLOW_LENGTH_KM, 5).measured(Attribute.FLOW_SLOPE, 0.02))
+                        .rise()
+                        .orElseThrow()
+                        .withinMin())
+                .hasValue(30);
+        assertThat(assess(Exposure.at("BANK", DAY)).rise()).isEmpty();
     }
 
     @Test
