@@ -7,19 +7,15 @@ import static org.wadeplan.planner.pack.SmallRound.at;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.locationtech.jts.geom.LineString;
-import org.wadeplan.geo.crs.MetricPoint;
-import org.wadeplan.geo.network.StreamNetwork;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.geo.reach.Reach;
-import org.wadeplan.geo.reach.Stake;
+import org.wadeplan.geo.reach.ReachLayer;
+import org.wadeplan.geo.reach.SiteStart;
 import org.wadeplan.planner.decon.DeconStep;
 import org.wadeplan.planner.decon.Turnaround.Cover;
 import org.wadeplan.planner.decon.TurnaroundTable;
@@ -81,25 +77,14 @@ public final class SmallPlan {
                         "measure first")));
     }
 
-    /** Stakes every 15 m upstream from the site's foot on the line. */
     static Reach reach(Round round, Site site) {
-        StreamNetwork network = round.terrain().network();
-        double startM = network.chainageM(site.stream(), site.start());
-        List<Stake> stakes = new ArrayList<>();
-        for (int i = 0; i <= 10; i++) {
-            double chainageM = startM - 15 * i;
-            MetricPoint place = network.at(site.stream(), chainageM);
-            stakes.add(new Stake(
-                    String.format(Locale.ROOT, "%s-%03d", site.shortCode(), 15 * i),
-                    15 * i,
-                    chainageM,
-                    network.line(site.stream()).orElseThrow().lengthM() - chainageM,
-                    place,
-                    round.terrain().crs().toLonLat(place)));
-        }
-        LineString line = network.between(site.stream(), startM - 150, startM).reverse();
-        return new Reach(
-                site.id(), site.stream(), round.header().reachRule(), stakes, line, 0.4, site.stakeBank());
+        ReachLayer layer = new ReachLayer(
+                round.terrain().network(),
+                round.terrain().crs(),
+                round.header().reachRule());
+        SiteStart start =
+                new SiteStart(site.id(), site.stream(), site.shortCode(), site.start(), site.stakeBank());
+        return layer.lay(start, SourcePlace.file("sites.csv")).value().orElseThrow();
     }
 
     private static MethodDecision chosen(String site, int rule, String method) {

@@ -3,6 +3,7 @@ package org.wadeplan.planner.pack.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wadeplan.hazards.assess.SetAside;
 import org.wadeplan.hazards.briefing.Briefing;
@@ -106,17 +107,16 @@ record BriefingPage(
                 block.hazard().title(),
                 block.hazard().canKill(),
                 block.hazard().sign().label(),
-                block.rating(),
-                Stream.concat(
-                                block.controls().stream().map(ControlLine::sentence),
-                                block.leaning().stream())
-                        .toList(),
+                Stream.concat(Stream.of("Risk: " + block.rating()), block.leaning().stream())
+                        .collect(Collectors.joining(". ")),
+                block.controls().stream().map(ControlLine::sentence).toList(),
                 block.hazard().why(),
                 block.hazard().source());
     }
 
     private static Stop stop(StopLine line) {
-        return new Stop(line.spoken(), line.detail(), line.limit().source());
+        boolean compared = line.limit().planned().isPresent();
+        return new Stop(line.spoken(), compared ? line.detail() : "", line.limit().source());
     }
 
     private static List<SignRow> signRows(List<String> names) {

@@ -1,6 +1,7 @@
 package org.wadeplan.planner.pack.page;
 
 import java.util.List;
+import org.wadeplan.geo.reach.GridReference;
 import org.wadeplan.planner.round.CarePlace;
 import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.round.Site;
@@ -31,12 +32,15 @@ record EmergencyCard(
 
     private static Place place(PlanSource source, SiteDay visit) {
         Site site = visit.site();
-        var crs = source.round().terrain().crs();
+        GridReference at = new GridReference(
+                site.start(),
+                source.round().terrain().crs().toLonLat(site.start()),
+                source.round().header().stakeUncertaintyM());
         return new Place(
                 site.id() + " " + site.name(),
-                Figures.degrees(crs.toLonLat(site.start())),
-                Figures.degreesMinutes(crs.toLonLat(site.start())),
-                "E " + Math.round(site.start().eastM()) + " N " + Math.round(site.start().northM()),
+                at.decimalDegrees(),
+                at.degreesMinutes(),
+                at.eastNorth(),
                 care(source, site),
                 site.phoneCoverage()
                         .map(works -> works ? "phone works" : "NO phone: take the other device")

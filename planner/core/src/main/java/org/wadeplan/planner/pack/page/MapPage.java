@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.wadeplan.geo.reach.Bank;
+import org.wadeplan.geo.reach.GridReference;
 import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.geo.reach.Stake;
 import org.wadeplan.planner.pack.map.ReachMap;
@@ -62,6 +63,7 @@ record MapPage(
 
     private static StakeRow row(Reach reach, int index) {
         Stake stake = reach.stakes().get(index);
+        GridReference place = GridReference.of(stake, 0);
         String letter = index < reach.subReaches().size()
                 ? "foot of " + reach.subReaches().get(index).letter()
                 : "end";
@@ -71,7 +73,7 @@ record MapPage(
                 Figures.plain(stake.upstreamM()),
                 String.format(Locale.ROOT, "%.0f", stake.at().eastM()),
                 String.format(Locale.ROOT, "%.0f", stake.at().northM()),
-                Figures.degrees(stake.lonLat()),
-                Figures.degreesMinutes(stake.lonLat()));
+                place.decimalDegrees(),
+                place.degreesMinutes());
     }
 }
