@@ -9,7 +9,7 @@ import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.crs.Reprojection;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
-import org.wadeplan.geo.io.GeoPackageReader;
+import org.wadeplan.geo.io.MapFile;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
@@ -26,7 +26,7 @@ record MapLayer(RoundFolder folder, String part, CoordinateSystem crs) {
         Optional<Problem> unfit = FileLimit.MAP.refusal(folder.path(part), name());
         return unfit.isPresent()
                 ? Checked.failed(unfit.get())
-                : new GeoPackageReader(folder.path(part), SourcePlace.file(name())).read(part);
+                : MapFile.read(folder.path(part), part, SourcePlace.file(name()), crs);
     }
 
     private String name() {

@@ -3,7 +3,7 @@ package org.wadeplan.planner.files;
 import java.util.List;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.io.FeatureLayer;
-import org.wadeplan.geo.io.GeoPackageReader;
+import org.wadeplan.geo.io.MapFile;
 import org.wadeplan.geo.network.AcceptedRepairs;
 import org.wadeplan.geo.network.StreamHints;
 import org.wadeplan.geo.network.StreamNetwork;
@@ -38,8 +38,8 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs r
         return FileLimit.MAP
                 .refusal(folder.path(RoundFolder.STREAMS), name)
                 .<Checked<FeatureLayer>>map(Checked::failed)
-                .orElseGet(() -> new GeoPackageReader(folder.path(RoundFolder.STREAMS), SourcePlace.file(name))
-                        .read(RoundFolder.STREAMS))
+                .orElseGet(() -> MapFile.read(
+                        folder.path(RoundFolder.STREAMS), RoundFolder.STREAMS, SourcePlace.file(name), crs))
                 .then(layer -> new StreamReader(crs, SourcePlace.file(name), hints, repairs).read(layer));
     }
 
