@@ -154,7 +154,7 @@ final class DayWalk {
             return fail(() -> slot.name() + ": " + stop.name() + " could start at "
                     + model.axis().words(ready) + " and then does not end inside a window " + windowWords(stop));
         }
-        if (stop.hasGap() && start > latestAfterPartBefore(stop)) {
+        if (stop.orderInJob() > 0 && start > latestAfterPartBefore(stop)) {
             return fail(() -> slot.name() + ": " + stop.name() + " would start at "
                     + model.axis().words(start) + ", later than the longest gap allows ("
                     + model.axis().words(latestAfterPartBefore(stop)) + ")");

@@ -51,7 +51,7 @@ final class Insertion {
             return;
         }
         Stop stop = job.stops().get(order);
-        boolean sameDay = order > 0 && !stop.hasGap();
+        boolean sameDay = order > 0 && !stop.onLaterDay();
         int first = sameDay ? slotBefore : Math.max(0, slotBefore);
         int last = sameDay ? slotBefore : model.slots().size() - 1;
         for (int slot = first; slot <= last; slot++) {

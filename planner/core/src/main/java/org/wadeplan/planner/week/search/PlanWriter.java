@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.week.Activity;
@@ -47,7 +48,7 @@ final class PlanWriter {
         List<DayLog.Entry> entries = List.copyOf(evaluator.log().entries());
         List<DayLog.Cleaning> cleanings = List.copyOf(evaluator.log().cleanings());
         List<CrewDay> days = new ArrayList<>();
-        TreeSet<String> estimated = new TreeSet<>();
+        Set<String> estimated = new TreeSet<>();
         for (Slot slot : model.slots()) {
             List<Activity> activities = activities(slot, entries, estimated);
             if (!activities.isEmpty()) {
@@ -65,7 +66,7 @@ final class PlanWriter {
                 days, decon(cleanings), placements(entries), List.copyOf(unplaced), List.copyOf(estimated), words);
     }
 
-    private List<Activity> activities(Slot slot, List<DayLog.Entry> entries, TreeSet<String> estimated) {
+    private List<Activity> activities(Slot slot, List<DayLog.Entry> entries, Set<String> estimated) {
         List<Activity> activities = new ArrayList<>();
         String from = model.places().get(model.depot());
         for (DayLog.Entry entry : entries) {

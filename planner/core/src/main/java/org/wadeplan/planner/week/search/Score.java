@@ -1,17 +1,27 @@
 package org.wadeplan.planner.week.search;
 
 import java.util.List;
+import org.wadeplan.planner.round.Priority;
 
 /** How good a week is: levels in whole numbers, each counting only where all before it are equal; less is better. */
+// Arrays because the inner loop of the search reads them millions of times; nobody compares these records.
+@SuppressWarnings("ArrayRecordComponent")
 record Score(long[] levels) implements Comparable<Score> {
 
-    static final int UNPLACED_A = 0;
     static final int RESERVE_VISITS = 3;
     static final int DIRTY_TO_CLEAN = 4;
     static final int PUT_ASIDE = 5;
     static final int CREW_MINUTES = 6;
     static final int LATENESS = 7;
     static final int LEVELS = 8;
+
+    static int unplacedLevel(Priority priority) {
+        return switch (priority) {
+            case A -> 0;
+            case B -> 1;
+            case C -> 2;
+        };
+    }
 
     @Override
     public int compareTo(Score other) {

@@ -13,6 +13,8 @@ import org.wadeplan.planner.round.CrewDayRoster;
  * @param darkness stretches in which only a night driver drives, from and until in turn; empty where the crew has one
  * @param lacks what its vehicle lacks; a slot that lacks anything holds no work
  */
+// Arrays because the inner loop of the search reads them millions of times; nobody compares these records.
+@SuppressWarnings("ArrayRecordComponent")
 record Slot(
         int index,
         CrewDayRoster roster,

@@ -18,6 +18,8 @@ import org.wadeplan.planner.week.WindowSearch;
  * @param needs certified items that it takes along
  * @param whyNot for each slot why it cannot stand there whatever else happens; empty where it may
  */
+// Arrays because the inner loop of the search reads them millions of times; nobody compares these records.
+@SuppressWarnings("ArrayRecordComponent")
 record Stop(
         int id,
         int job,
@@ -36,6 +38,8 @@ record Stop(
         List<CertifiedNeed> needs,
         List<List<String>> whyNot) {
 
+    private static final int LONG_GAP_MIN = 360;
+
     /** So many of a kind with a certificate, for each visit, person or crew-day. */
     record CertifiedNeed(int kind, int perCrew, int perPerson) {}
 
@@ -51,9 +55,12 @@ record Stop(
         return whyNot.get(slot).isEmpty();
     }
 
-    /** A part with a gap may stand on another crew-day than the part before; one without stands on the same. */
-    boolean hasGap() {
-        return part.gapMinMin().isPresent() || part.gapMaxMin().isPresent();
+    /**
+     * True where the part may stand on another crew-day than the part before: a lift, or any part whose shortest gap is
+     * longer than an afternoon. A mark and the night that follows it stay with one crew.
+     */
+    boolean onLaterDay() {
+        return part.part() == VisitPart.LIFT || part.gapMinMin().orElse(0) >= LONG_GAP_MIN;
     }
 
     String name() {

@@ -74,7 +74,7 @@ final class UnplacedReasons {
             WeekState tried = state.copy();
             int at = position;
             for (Stop stop : job.stops()) {
-                if (stop.orderInJob() == 0 || !stop.hasGap()) {
+                if (stop.orderInJob() == 0 || !stop.onLaterDay()) {
                     tried.insert(slot.index(), at++, stop.id());
                 }
             }

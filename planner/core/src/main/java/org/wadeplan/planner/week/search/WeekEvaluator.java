@@ -202,7 +202,7 @@ final class WeekEvaluator {
             }
         }
         for (Job job : model.jobs()) {
-            levels[Score.UNPLACED_A + job.priority().ordinal()] += placed[job.index()] ? 0 : 1;
+            levels[Score.unplacedLevel(job.priority())] += placed[job.index()] ? 0 : 1;
         }
     }
 

@@ -22,6 +22,8 @@ import org.wadeplan.planner.week.Unplaced;
  * @param treatments for each kit set and water; one column more for what it was exposed to before the round
  * @param rinseMin check-rinse between two sites of one water, minutes
  */
+// Arrays because the inner loop of the search reads them millions of times; nobody compares these records.
+@SuppressWarnings("ArrayRecordComponent")
 record WeekModel(
         Round round,
         MinuteAxis axis,

@@ -1,6 +1,8 @@
 package org.wadeplan.planner.week.search;
 
 /** Which stops stand in which slot in which order, and what each crew does about dirty kit at the end of its day. */
+// Arrays because the inner loop of the search reads them millions of times; nobody compares these records.
+@SuppressWarnings("ArrayRecordComponent")
 record WeekState(int[][] stops, int[] decon) {
 
     /** Treat own sets, then those put aside by others as far as the shift allows. */
