@@ -13,8 +13,7 @@ final class ContentsList {
 
     static final String NAME = "contents.txt";
 
-    private static final String WITHHELD =
-            """
+    private static final String WITHHELD = """
 
             Kept out of all of it
               Names, phones and notes of landholders; phones, homes and notes of people; medical facts; gate codes.

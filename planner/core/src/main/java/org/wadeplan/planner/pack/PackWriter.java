@@ -40,8 +40,7 @@ public final class PackWriter {
      * @throws DiskException where the folder cannot be written to; an earlier pack in it is then as it was, or has some
      *     of its files replaced by whole newer ones where the disk failed while moving
      */
-    public static PackResult write(
-            Round round, RoundPlan plan, List<Briefing> briefings, Path folder, Instant madeAt)
+    public static PackResult write(Round round, RoundPlan plan, List<Briefing> briefings, Path folder, Instant madeAt)
             throws DiskException {
         try (StagedFolder stage = StagedFolder.beside(folder)) {
             List<PackFile> files = new ArrayList<>(pages(new PackPages(round, plan, briefings, madeAt), plan, stage));

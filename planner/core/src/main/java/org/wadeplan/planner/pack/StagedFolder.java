@@ -109,7 +109,6 @@ final class StagedFolder implements AutoCloseable {
     }
 
     private static DiskException refused(Path path, String what, IOException cause) {
-        return new DiskException(
-                path, what, "choose a folder that you may write to, with room for about 20 MB", cause);
+        return new DiskException(path, what, "choose a folder that you may write to, with room for about 20 MB", cause);
     }
 }

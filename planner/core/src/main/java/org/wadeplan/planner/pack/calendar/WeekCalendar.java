@@ -3,10 +3,14 @@ package org.wadeplan.planner.pack.calendar;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -64,7 +68,10 @@ public final class WeekCalendar {
         List<CalendarComponent> components = new ArrayList<>();
         components.add(ZoneComponent.of(
                 round.header().zone(),
-                entries.stream().map(Entry::start).min(Comparator.naturalOrder()).orElse(madeAt),
+                entries.stream()
+                        .map(Entry::start)
+                        .min(Comparator.naturalOrder())
+                        .orElse(madeAt),
                 entries.stream().map(Entry::end).max(Comparator.naturalOrder()).orElse(madeAt)));
         entries.forEach(entry -> components.add(event(entry)));
         PropertyList head = new PropertyList(List.of(
@@ -128,8 +135,15 @@ public final class WeekCalendar {
         return entries;
     }
 
+    /** The same for the same visit in every plan, and telling nothing of the site. */
     private String id(String what) {
-        return round.header().id() + "-" + what + "@wadeplan";
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256")
+                    .digest((round.header().id() + "/" + what).getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest).substring(0, 32) + "@wadeplan";
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException("Every Java has SHA-256", missing);
+        }
     }
 
     private VEvent event(Entry entry) {

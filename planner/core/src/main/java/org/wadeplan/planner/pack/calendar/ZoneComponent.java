@@ -49,8 +49,8 @@ final class ZoneComponent {
     }
 
     private static Observance observance(LocalDateTime start, ZoneOffset from, ZoneOffset to, boolean summer) {
-        List<Property> facts = List.of(
-                new DtStart<>(start), new TzOffsetFrom(from), new TzOffsetTo(to), new TzName("UTC" + name(to)));
+        List<Property> facts =
+                List.of(new DtStart<>(start), new TzOffsetFrom(from), new TzOffsetTo(to), new TzName("UTC" + name(to)));
         PropertyList properties = new PropertyList(facts);
         return summer ? new Daylight(properties) : new Standard(properties);
     }

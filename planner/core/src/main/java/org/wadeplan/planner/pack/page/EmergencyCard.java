@@ -9,10 +9,22 @@ import org.wadeplan.planner.week.CrewDay;
 
 /** The card for the dashboard: where each site is in words that rescuers use, whom to call, when a crew is overdue. */
 record EmergencyCard(
-        String heading, String emergencyNumber, List<Place> places, List<String> ladder, String contactRole, String system) {
+        String heading,
+        String emergencyNumber,
+        List<Place> places,
+        List<String> ladder,
+        String contactRole,
+        String system) {
 
     record Place(
-            String site, String degrees, String minutes, String grid, String care, String phone, String checkIn, String overdue) {}
+            String site,
+            String degrees,
+            String minutes,
+            String grid,
+            String care,
+            String phone,
+            String checkIn,
+            String overdue) {}
 
     static Section section(PlanSource source, CrewDay day, Templates templates) {
         String subject = "crew " + day.crew() + " · " + source.clock().day(day.date());
@@ -66,7 +78,8 @@ record EmergencyCard(
 
     private static List<String> ladder(CheckInRules rules) {
         return List.of(
-                "A call is missed: the " + rules.contactRole() + " tries the crew's phones and radio at once, then every 10 min.",
+                "A call is missed: the " + rules.contactRole()
+                        + " tries the crew's phones and radio at once, then every 10 min.",
                 "Still nothing " + rules.overdueAfterMin()
                         + " min after the call was due (\"overdue at\"): call " + rules.emergencyNumber()
                         + " and give this card.",

@@ -14,7 +14,8 @@ import org.wadeplan.planner.round.Site;
 record MapPage(
         String heading, List<Fact> facts, String drawing, String system, String uncertainty, List<StakeRow> stakes) {
 
-    record StakeRow(String name, String subReach, String upstream, String east, String north, String degrees, String minutes) {}
+    record StakeRow(
+            String name, String subReach, String upstream, String east, String north, String degrees, String minutes) {}
 
     static Section section(PlanSource source, SiteDay visit, Templates templates) {
         String html = source.plan()
@@ -65,8 +66,8 @@ record MapPage(
         Stake stake = reach.stakes().get(index);
         GridReference place = GridReference.of(stake, 0);
         String letter = index < reach.subReaches().size()
-                ? "foot of " + reach.subReaches().get(index).letter()
-                : "end";
+                ? String.valueOf(reach.subReaches().get(index).letter())
+                : "END";
         return new StakeRow(
                 stake.name(),
                 index == 0 ? "START, " + letter : letter,

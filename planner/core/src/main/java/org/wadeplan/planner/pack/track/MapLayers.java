@@ -78,7 +78,9 @@ public final class MapLayers {
                 "streams",
                 Kind.LINESTRING,
                 List.of(Field.text("code"), Field.text("name"), Field.text("catchment"), Field.text("flow")),
-                round.terrain().network().lines().stream().map(MapLayers::stream).toList());
+                round.terrain().network().lines().stream()
+                        .map(MapLayers::stream)
+                        .toList());
     }
 
     private FeatureLayer layer(String name, Kind kind, List<Field> fields, List<Feature> features) {
@@ -116,8 +118,7 @@ public final class MapLayers {
         facts.put("uncertainty_m", Attribute.of(round.header().stakeUncertaintyM()));
         return Feature.of(
                 stake.name(),
-                SHAPES.createPoint(
-                        new Coordinate(stake.at().eastM(), stake.at().northM())),
+                SHAPES.createPoint(new Coordinate(stake.at().eastM(), stake.at().northM())),
                 facts);
     }
 
