@@ -1,5 +1,6 @@
 package org.wadeplan.planner.files;
 
+import java.util.List;
 import org.wadeplan.planner.round.DeconStepRule;
 
 /** {@code decon_steps.csv}: the steps of cleaning around a treatment. */
@@ -11,8 +12,8 @@ final class DeconStepTable {
             .makes(DeconStepTable::step);
 
     private static final Words<String> STEPS = Words.plain("brush", "pick", "soak", "rinse", "hang", "check-rinse");
-    private static final Words<String> WHEN =
-            Words.plain("always", "plant-fragments", "chemical", "heat", "same-water");
+    /** What {@code when} may say besides the name of a treatment. */
+    static final List<String> WHEN = List.of("always", "plant-fragments", "chemical", "heat", "same-water");
 
     private DeconStepTable() {}
 
@@ -21,7 +22,7 @@ final class DeconStepTable {
                 row.word("step", STEPS),
                 row.text("label"),
                 row.integer("minutes", Range.MINUTES_OF_DAY),
-                row.word("when", WHEN),
+                row.text("when"),
                 row.optionalText("resource"),
                 row.text("source"));
     }

@@ -4,6 +4,7 @@ import static org.wadeplan.geo.problem.Severity.ERROR;
 import static org.wadeplan.geo.problem.Severity.WARNING;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -68,6 +69,9 @@ final class References {
         check(pests, tables.waterPests(), "pest");
         check(pests, tables.treatments(), "pest");
         check(KnownIds.of("a resource", tables.deconResources(), "resource"), tables.deconSteps(), "resource");
+        KnownIds moments = KnownIds.of("a treatment", tables.treatments(), "treatment")
+                .and(", or always, plant-fragments, chemical, heat or same-water", new LinkedHashSet<>(DeconStepTable.WHEN));
+        check(moments, tables.deconSteps(), "when");
         check(KnownIds.of("a place", tables.tides(), "place"), tables.waters(), "tide_place");
     }
 
