@@ -48,8 +48,9 @@ class DilutionReferenceTest {
                 .isEqualTo("2 % of the product is 400 to 1200 mg/L available chlorine as the bottle goes from 2 to 6 %:"
                         + " read the bottle.");
         assertThat(Dilution.productPercentCaution(2, Optional.of(3.0)))
-                .isEqualTo("2 % of the product at 3 % is 600 mg/L available chlorine. The bottle is under 4 %: weaker than"
-                        + " the label's rule assumes.");
+                .isEqualTo(
+                        "2 % of the product at 3 % is 600 mg/L available chlorine. The bottle is under 4 %: weaker than"
+                                + " the label's rule assumes.");
         assertThat(Dilution.productPercentCaution(3, Optional.of(4.0)))
                 .isEqualTo("3 % of the product at 4 % is 1200 mg/L available chlorine.");
     }

@@ -41,12 +41,11 @@ class PestsAtWaterTest {
     /** The handbook's own default: free decays to unknown after twelve months. */
     @Test
     void letsFreeAgeToUnknownAfterTwelveMonthsAndSaysSo() {
-        PestsAtWater pests = at(
-                List.of("W"), Rows.at("W", "P", FREE, "2026-09-06"), Rows.at("W", "Q", FREE, "2026-09-05"));
+        PestsAtWater pests =
+                at(List.of("W"), Rows.at("W", "P", FREE, "2026-09-06"), Rows.at("W", "Q", FREE, "2026-09-05"));
         assertThat(pests.free()).containsExactly("P");
         assertThat(pests.words())
-                .containsExactly(
-                        "Q (free at W on 2026-09-05, more than 12 months before the round, so unknown)");
+                .containsExactly("Q (free at W on 2026-09-05, more than 12 months before the round, so unknown)");
     }
 
     @Test

@@ -32,8 +32,22 @@ final class Rows {
             step("check-rinse", 15, "same-water"));
 
     private static final List<DeconResource> RESOURCES = List.of(
-            new DeconResource("tub", "tub", 2, Optional.of("oxidiser"), OptionalDouble.of(60), OptionalDouble.of(20), Optional.empty()),
-            new DeconResource("bay", "hot bay", 1, Optional.of("hot water"), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()));
+            new DeconResource(
+                    "tub",
+                    "tub",
+                    2,
+                    Optional.of("oxidiser"),
+                    OptionalDouble.of(60),
+                    OptionalDouble.of(20),
+                    Optional.empty()),
+            new DeconResource(
+                    "bay",
+                    "hot bay",
+                    1,
+                    Optional.of("hot water"),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    Optional.empty()));
 
     private Rows() {}
 
@@ -41,7 +55,8 @@ final class Rows {
         return new DeconStepRule(step, step, minutes, when, Optional.empty(), "demo");
     }
 
-    static Treatment hot(String id, String pest, Material material, double tempC, double contactMin, EvidenceGrade grade) {
+    static Treatment hot(
+            String id, String pest, Material material, double tempC, double contactMin, EvidenceGrade grade) {
         return new Treatment(
                 id,
                 pest,
@@ -58,12 +73,19 @@ final class Rows {
                 "source of " + id);
     }
 
-    static Treatment oxidiser(String pest, Material material, TreatmentMode mode, double contactMin, EvidenceGrade grade) {
+    static Treatment oxidiser(
+            String pest, Material material, TreatmentMode mode, double contactMin, EvidenceGrade grade) {
         return chemical("oxidiser", "oxidiser", pest, material, mode, contactMin, grade);
     }
 
     static Treatment chemical(
-            String id, String agent, String pest, Material material, TreatmentMode mode, double contactMin, EvidenceGrade grade) {
+            String id,
+            String agent,
+            String pest,
+            Material material,
+            TreatmentMode mode,
+            double contactMin,
+            EvidenceGrade grade) {
         return new Treatment(
                 id,
                 pest,
@@ -129,6 +151,7 @@ final class Rows {
     }
 
     static KitSet kitSet(String id, Set<Material> materials) {
-        return new KitSet(id, KitPurpose.WADING, materials, StoreState.CLEAN_DRY, List.of(), Optional.empty(), Optional.empty());
+        return new KitSet(
+                id, KitPurpose.WADING, materials, StoreState.CLEAN_DRY, List.of(), Optional.empty(), Optional.empty());
     }
 }

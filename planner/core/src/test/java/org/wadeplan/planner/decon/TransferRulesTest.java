@@ -26,9 +26,7 @@ class TransferRulesTest {
 
     private static final KitSet KIT = Rows.kitSet("K", Set.of(HARD));
     private static final List<Treatment> TREATMENTS = List.of(
-            hot("hot-60", "P", HARD, 60, 10, A),
-            oxidiser("P", HARD, SOAK, 5, C),
-            oxidiser("Q", HARD, SOAK, 20, A));
+            hot("hot-60", "P", HARD, 60, 10, A), oxidiser("P", HARD, SOAK, 5, C), oxidiser("Q", HARD, SOAK, 20, A));
 
     private static TransferRules rules(List<String> protectedWaters, WaterPest... rows) {
         Biosecurity biosecurity = Rows.biosecurity(TREATMENTS, rows);
@@ -53,7 +51,9 @@ class TransferRulesTest {
     @Test
     void anotherWaterInBetweenMeansAFullCleanBackIntoTheFirst() {
         TransferRules rules = rules(List.of(), at("U", "P", KNOWN, "2027-01-01"));
-        assertThat(rules.needed(KIT, List.of("U"), "U").steps()).extracting(DeconStep::step).containsExactly("check-rinse");
+        assertThat(rules.needed(KIT, List.of("U"), "U").steps())
+                .extracting(DeconStep::step)
+                .containsExactly("check-rinse");
         assertThat(treatments(rules.needed(KIT, List.of("U", "V"), "U"))).containsExactly("P by hot-60");
     }
 
@@ -77,19 +77,20 @@ class TransferRulesTest {
 
     @Test
     void refusesALegThatNothingCoversAndSaysWhy() {
-        Biosecurity nothing = Rows.biosecurity(List.of(hot("hot-60", "P", HARD, 60, 10, A)), at("U", "P", KNOWN, "2027-01-01"));
+        Biosecurity nothing =
+                Rows.biosecurity(List.of(hot("hot-60", "P", HARD, 60, 10, A)), at("U", "P", KNOWN, "2027-01-01"));
         KitSet felt = Rows.kitSet("K", Set.of(FELT));
         Turnaround turnaround = new TransferRules(nothing, FIRST_DAY, List.of()).needed(felt, List.of("U"), "V");
         assertThat(turnaround.possible()).isFalse();
         assertThat(turnaround.uncovered())
-                .containsExactly(new Turnaround.Uncovered(
-                        "P", FELT, "hot-60 (soak): no row for felt items"));
+                .containsExactly(new Turnaround.Uncovered("P", FELT, "hot-60 (soak): no row for felt items"));
         assertThat(turnaround.reason()).contains("Refused: nothing in the table covers P on felt items");
     }
 
     @Test
     void tellsThatALookAgedToUnknown() {
-        Turnaround turnaround = rules(List.of(), at("U", "P", FREE, "2026-01-01")).needed(KIT, List.of("U"), "V");
+        Turnaround turnaround =
+                rules(List.of(), at("U", "P", FREE, "2026-01-01")).needed(KIT, List.of("U"), "V");
         assertThat(turnaround.reason()).contains("more than 12 months before the round, so unknown");
     }
 

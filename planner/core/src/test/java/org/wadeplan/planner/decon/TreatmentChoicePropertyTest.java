@@ -49,8 +49,8 @@ class TreatmentChoicePropertyTest {
                 switch (id) {
                     case "hot" -> Rows.hot(id, pest, material, 60, contactMin, grade);
                     case "dry" -> Rows.dry(pest, material, contactMin);
-                    case "bleach" -> Rows.chemical(
-                            id, "household bleach", pest, material, TreatmentMode.SOAK, contactMin, grade);
+                    case "bleach" ->
+                        Rows.chemical(id, "household bleach", pest, material, TreatmentMode.SOAK, contactMin, grade);
                     default -> Rows.oxidiser(pest, material, TreatmentMode.SOAK, contactMin, grade);
                 };
         return pick ? Rows.picked(row) : row;
@@ -64,7 +64,8 @@ class TreatmentChoicePropertyTest {
         List<List<Evidence>> options = options(biosecurity);
         Optional<CleanCost> cheapest = bruteForce(options, 0, new TreeMap<>(Recipe.ORDER), sequence);
         if (cheapest.isPresent()) {
-            assertThat(sequence.cost(choice.steps(), choice.treatments().size())).isEqualTo(cheapest.get());
+            assertThat(sequence.cost(choice.steps(), choice.treatments().size()))
+                    .isEqualTo(cheapest.get());
             assertThat(choice.uncovered()).hasSize(PESTS.size() * MATERIALS.size() - options.size());
             assertThat(choice.provenCheapest()).isTrue();
         } else {

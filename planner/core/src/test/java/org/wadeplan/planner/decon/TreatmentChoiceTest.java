@@ -30,7 +30,9 @@ class TreatmentChoiceTest {
     }
 
     private static List<String> steps(TreatmentChoice.Choice choice) {
-        return choice.steps().stream().map(step -> step.step() + " " + step.minutes()).toList();
+        return choice.steps().stream()
+                .map(step -> step.step() + " " + step.minutes())
+                .toList();
     }
 
     @Test
@@ -51,11 +53,7 @@ class TreatmentChoiceTest {
     @Test
     void neverLetsASprayStandInForASoak() {
         TreatmentChoice.Choice choice = choose(
-                Set.of(HARD),
-                Set.of("P"),
-                Set.of(),
-                oxidiser("P", HARD, SPRAY, 5, X),
-                oxidiser("Q", HARD, SOAK, 5, A));
+                Set.of(HARD), Set.of("P"), Set.of(), oxidiser("P", HARD, SPRAY, 5, X), oxidiser("Q", HARD, SOAK, 5, A));
         assertThat(choice.uncovered())
                 .containsExactly(new Turnaround.Uncovered(
                         "P", HARD, "oxidiser (spray): tested and not effective (source of oxidiser)"));
@@ -76,11 +74,7 @@ class TreatmentChoiceTest {
     @Test
     void aRowThatFoundNoEffectBlocksEvenWhereAnotherRowSupports() {
         TreatmentChoice.Choice choice = choose(
-                Set.of(HARD),
-                Set.of("P"),
-                Set.of(),
-                hot("hot", "P", HARD, 50, 5, B),
-                hot("hot", "P", HARD, 40, 5, X));
+                Set.of(HARD), Set.of("P"), Set.of(), hot("hot", "P", HARD, 50, 5, B), hot("hot", "P", HARD, 40, 5, X));
         assertThat(choice.uncovered().get(0).why()).contains("tested and not effective");
     }
 
@@ -106,7 +100,8 @@ class TreatmentChoiceTest {
 
     @Test
     void feltIsNotCoveredByAHardRowNorByABlockedAbsorbentOne() {
-        assertThat(choose(Set.of(FELT), Set.of("P"), Set.of(), hot("hot", "P", HARD, 50, 5, A)).uncovered())
+        assertThat(choose(Set.of(FELT), Set.of("P"), Set.of(), hot("hot", "P", HARD, 50, 5, A))
+                        .uncovered())
                 .hasSize(1);
         assertThat(choose(Set.of(FELT), Set.of("P"), Set.of(), hot("hot", "P", ABSORBENT, 50, 5, X))
                         .uncovered())
@@ -115,8 +110,8 @@ class TreatmentChoiceTest {
 
     @Test
     void dryingIsTakenOnlyWhereNoSoakReleasesTheKitSooner() {
-        TreatmentChoice.Choice soak = choose(
-                Set.of(HARD), Set.of("P"), Set.of(), dry("P", HARD, 48), hot("hot", "P", HARD, 50, 5, C));
+        TreatmentChoice.Choice soak =
+                choose(Set.of(HARD), Set.of("P"), Set.of(), dry("P", HARD, 48), hot("hot", "P", HARD, 50, 5, C));
         assertThat(steps(soak)).containsExactly("brush 20", "soak 5", "rinse 30");
         TreatmentChoice.Choice dry = choose(Set.of(HARD), Set.of("P"), Set.of(), dry("P", HARD, 48));
         assertThat(steps(dry)).containsExactly("brush 20", "dry 2880");

@@ -53,8 +53,7 @@ class TurnaroundPlannerTest {
     void soaksAgainstTheCombSnailAndRefusesTheSpray() {
         Turnaround turnaround = turnaround("K1", "OUN-L", "TOL");
         assertThat(steps(turnaround)).contains("soak 15").doesNotContain("spray");
-        assertThat(turnaround.reason())
-                .contains("oxidiser-spray (spray) is refused for CSN: tested and not effective");
+        assertThat(turnaround.reason()).contains("oxidiser-spray (spray) is refused for CSN: tested and not effective");
     }
 
     @Test
@@ -71,8 +70,8 @@ class TurnaroundPlannerTest {
     void latticeWeedFoundInTheTollowAddsTheFifteenMinutesOfPicking() {
         Round found = withPest(new WaterPest(
                 "TOL", "LTW", WaterPest.PestStatus.KNOWN, ROUND.header().firstDay(), "event"));
-        Turnaround turnaround = new TransferRules(found)
-                .needed(found.store().kitSet("K4").orElseThrow(), List.of("TOL"), "PEL");
+        Turnaround turnaround =
+                new TransferRules(found).needed(found.store().kitSet("K4").orElseThrow(), List.of("TOL"), "PEL");
         assertThat(steps(turnaround)).isEqualTo("brush 20, pick 15, soak 40, rinse 30");
         assertThat(turnaround.crewMin()).isEqualTo(105);
     }
