@@ -17,6 +17,9 @@ class WeekPlannerTest {
         Round round = IlvermoorWeek.resolved();
         long t0 = System.nanoTime();
         WeekPlan plan = WeekPlanner.plan(IlvermoorWeek.inputs(round), 200, Progress.NONE);
+        long t1 = System.nanoTime();
+        WeekPlanner.plan(IlvermoorWeek.inputs(round), 0, Progress.NONE).score().forEach(System.out::println);
+        System.out.println("construct ms " + (System.nanoTime() - t1) / 1000000);
         System.out.println("ms " + (System.nanoTime() - t0) / 1000000);
         System.out.println(words(plan, round.header().zone()));
         assertThat(plan.unplaced()).extracting(Unplaced::site).containsExactly("OUN-02");
