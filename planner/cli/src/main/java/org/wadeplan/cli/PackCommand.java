@@ -4,6 +4,7 @@ import org.wadeplan.geo.problem.DiskException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.wadeplan.planner.hazard.VisitBriefing;
 import org.wadeplan.planner.pack.PackResult;
 import org.wadeplan.planner.pack.PackWriter;
 import org.wadeplan.planner.plan.RoundPlan;
@@ -35,7 +36,12 @@ final class PackCommand extends RoundCommand {
     int run(Round round) {
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         try {
-            PackResult result = PackWriter.write(round, plan, out, now());
+            PackResult result = PackWriter.write(
+                    round,
+                    plan,
+                    plan.briefings().stream().map(VisitBriefing::briefing).toList(),
+                    out,
+                    now());
             List<String> text = new ArrayList<>();
             TextTable table = new TextTable("file", "pages", "what");
             result.files()

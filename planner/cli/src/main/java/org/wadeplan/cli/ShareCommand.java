@@ -1,8 +1,7 @@
 package org.wadeplan.cli;
 
-import java.nio.file.Files;
-import org.wadeplan.geo.io.WholeFile;
 import org.wadeplan.geo.problem.DiskException;
+import org.wadeplan.geo.problem.Problem;
 import java.nio.file.Path;
 import java.util.List;
 import org.wadeplan.planner.pack.ShareFile;
@@ -37,13 +36,11 @@ final class ShareCommand extends RoundCommand {
     int run(Round round) {
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         try {
-            byte[] content = ShareFile.bytes(kind, round, plan, now());
-            WholeFile.write(out, temporary -> Files.write(temporary, content));
-            return show(
-                    round,
-                    List.of(),
-                    out.toString(),
-                    List.of(out + ": " + content.length + " bytes, plan " + plan.version().label()));
+            List<Problem> problems = new ShareFile(round, plan, now()).write(kind, out);
+            String done = problems.isEmpty()
+                    ? out + " written, plan " + plan.version().label()
+                    : out + " was not written";
+            return show(round, problems, out.toString(), List.of(done));
         } catch (DiskException fault) {
             console().progress("wadeplan: " + fault.problem().sentence());
             return ExitCode.INVALID_INPUT;
