@@ -82,7 +82,7 @@ class TurnaroundPlannerTest {
         rows.add(row);
         Biosecurity biosecurity =
                 new Biosecurity(old.pests(), List.copyOf(rows), old.treatments(), old.steps(), old.resources());
-        return DemoCopies.withBiosecurity(ROUND, biosecurity);
+        return RoundCopies.with(ROUND, "biosecurity", biosecurity);
     }
 
     @Test

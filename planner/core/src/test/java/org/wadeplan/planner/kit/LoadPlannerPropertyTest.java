@@ -18,8 +18,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
+import org.wadeplan.planner.decon.RoundCopies;
 import org.wadeplan.planner.files.DemoRound;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.Store;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.week.Activity;
 import org.wadeplan.planner.week.CrewDay;
@@ -106,11 +108,10 @@ class LoadPlannerPropertyTest {
     }
 
     private static Round without(Round round, Set<String> ids) {
-        return StoreCopies.withItems(
-                round,
-                round.store().items().stream()
-                        .filter(item -> !ids.contains(item.id()))
-                        .toList());
+        Store old = round.store();
+        List<StoreItem> left =
+                old.items().stream().filter(item -> !ids.contains(item.id())).toList();
+        return RoundCopies.with(round, "store", new Store(old.kitSets(), left, old.needs(), old.packSeconds()));
     }
 
     /** One crew's days, all later by some hours; they may run past midnight into the next day's loading. */

@@ -92,7 +92,7 @@ public final class SmallRound {
                         method("RECORD_DRY", "dry record", MethodKind.DRY_RECORD)),
                 new DecisionTable(
                         "method.dmn",
-                        "",
+                        "survey-method",
                         "survey-method",
                         HitPolicy.UNIQUE,
                         List.of(),
