@@ -21,6 +21,7 @@ record DeconPage(
         List<Fact> facts,
         String reason,
         List<Step> steps,
+        List<String> makeUps,
         List<CoverRow> covers,
         List<String> cautions,
         String disposal,
@@ -49,10 +50,17 @@ record DeconPage(
                 facts(source, day.date(), task),
                 task.reason(),
                 List.copyOf(steps),
+                makeUps(sheet),
                 task.covers().stream().map(cover -> cover(source, cover)).toList(),
                 cautions(sheet),
                 sheet.disposal(),
                 sheet.ruleVersion());
+    }
+
+    private static List<String> makeUps(DeconSheetFacts sheet) {
+        return sheet.lines().stream()
+                .flatMap(line -> line.makeUp().stream().map(how -> line.label() + ": " + how + "."))
+                .toList();
     }
 
     private static List<Fact> facts(PlanSource source, LocalDate day, DeconTask task) {
@@ -78,7 +86,7 @@ record DeconPage(
                 source.clock().timeOn(day, line.plannedStart()),
                 line.label(),
                 line.minutes() + (line.crewBusy() ? " min" : " min, alone"),
-                line.target().orElse("") + line.makeUp().map(how -> "; " + how).orElse(""),
+                line.target().orElse(""),
                 line.resource()
                         .map(place -> "(" + resource(source, place) + ")")
                         .orElse(""));
