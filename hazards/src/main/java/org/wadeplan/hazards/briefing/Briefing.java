@@ -15,7 +15,7 @@ import org.wadeplan.hazards.limits.RiseWarning;
  * @param title first line
  * @param goBox what stands in the go box: STOP, NOT REVIEWED, or who reviewed it
  * @param newHere what is new since the last visit; said first
- * @param hazards at most seven, first to say first
+ * @param hazards first to say first; more than seven only where more are new or breached
  * @param alsoCanKill titles of deadly hazards whose details are at the back
  * @param stops breached ones first
  * @param rise how soon the water could rise, a warning; empty where nobody wades

@@ -86,7 +86,8 @@ final class Shortening {
                 .findFirst();
     }
 
-    private static boolean movable(HazardBlock block, Briefing briefing) {
+    /** False for what is new and for what the plan already breaches. */
+    static boolean movable(HazardBlock block, Briefing briefing) {
         boolean breached = briefing.stops().stream()
                 .map(StopLine::limit)
                 .anyMatch(limit -> limit.breached()

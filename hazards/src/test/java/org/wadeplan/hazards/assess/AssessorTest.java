@@ -151,6 +151,23 @@ class AssessorTest {
     }
 
     @Test
+    void whatWasSeenHereIsOneStepLikelierThanTheRegisterSays() {
+        Exposure visit = Exposure.at("X", DAY);
+        assertThat(hazard(assess(visit.present("dwelling-near")), "A02").inherent())
+                .isEqualTo(new RiskScore(2, 3));
+        assertThat(hazard(assess(visit.noted(SiteHazard.of("A02", "two loose dogs"))), "A02")
+                        .inherent())
+                .isEqualTo(new RiskScore(3, 3));
+    }
+
+    @Test
+    void breachedLimitsStandFirst() {
+        Assessment assessment = assess(ExampleVisits.tollowOldIron().measured(Attribute.WATER_TEMP_C, 4));
+        assertThat(assessment.stopLimits().get(0).what()).isEqualTo("Stay out under 5 C.");
+        assertThat(assessment.stopLimits().stream().skip(1)).noneMatch(StopLimit::breached);
+    }
+
+    @Test
     void newHazardsOfTheSiteComeBeforeWorseOnes() {
         Exposure exposure = ExampleVisits.tollowOldIron()
                 .noted(SiteHazard.of("A01", "bull in the paddock until 07:15").asNew());

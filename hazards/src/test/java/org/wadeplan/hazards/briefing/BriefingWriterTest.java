@@ -144,6 +144,19 @@ class BriefingWriterTest {
     }
 
     @Test
+    void aBreachedHazardStaysInFrontHoweverLowItRanks() {
+        Exposure visit = Exposure.at("ALL", LocalDate.of(2027, 9, 7))
+                .doing(Activity.values())
+                .measured(Attribute.MAT_COVER_PCT, 60);
+        Briefing briefing = write(visit);
+        assertThat(Assessor.assess(visit, HazardRegister.shipped()).hazards().subList(0, 7))
+                .extracting(AssessedHazard::id)
+                .doesNotContain("B04");
+        assertThat(briefing.hazards()).extracting(block -> block.hazard().id()).contains("B04");
+        assertThat(briefing.fitsOneTalk()).isTrue();
+    }
+
+    @Test
     void withoutAReviewTheSheetSaysSo() {
         Briefing briefing = BriefingWriter.write(
                 Assessor.assess(ExampleVisits.tollowOldIron(), HazardRegister.shipped()),

@@ -154,7 +154,8 @@ record CsvTable(String file, boolean headerWhole, List<Row> rows, List<Problem> 
                         "as many cells as the header",
                         cells < names.size()
                                 ? "add the blank cells that are missing"
-                                : "put quotes around a cell that holds a " + text.separator()
+                                : "put quotes around a cell that holds a "
+                                        + (text.separator() == ';' ? "semicolon" : "comma")
                                         + ", and write decimals with a point"));
                 return Optional.empty();
             }

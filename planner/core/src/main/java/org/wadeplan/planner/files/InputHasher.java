@@ -18,6 +18,8 @@ import org.wadeplan.planner.round.InputHash;
  * Fingerprints exactly the files that a plan is made from: {@code round.json} and each file that holds a part of the
  * round.
  *
+ * <p>A file that was refused from outside, for its size for instance, is left out as well: its problem is an error.
+ *
  * <p>Everything else in the folder is left out, because no plan depends on it: private files, {@code plan.json} and what
  * else Wadeplan writes, {@code .bak} copies, {@code datapackage.json}, the README, and the folders {@code expected/},
  * {@code bad/}, {@code events/} and {@code returned/}.
@@ -32,7 +34,8 @@ final class InputHasher {
         try {
             byFile.put(RoundJson.FILE, sha256(folder.folder().resolve(RoundJson.FILE)));
             for (String part : RoundFolder.KNOWN) {
-                if (folder.has(part)) {
+                if (folder.has(part)
+                        && FileLimit.MAP.refusal(folder.path(part), part).isEmpty()) {
                     byFile.put(folder.nameOf(part), sha256(folder.path(part)));
                 }
             }

@@ -12,11 +12,14 @@ import java.util.Optional;
  */
 final class NearestWord {
 
+    /** Of two letters with one changed, nothing is left to tell what was meant. */
+    private static final int SHORTEST = 3;
+
     private NearestWord() {}
 
-    /** The nearest of the candidates, the first of equals; empty where none is near: a third of the letters at most. */
+    /** The nearest of the candidates, the first of equals; empty where none is near: a third of its letters at most. */
     static Optional<String> of(String word, Collection<String> candidates) {
-        int best = Math.max(1, word.length() / 3) + 1;
+        int best = word.length() < SHORTEST ? 1 : word.length() / 3 + 1;
         Optional<String> nearest = Optional.empty();
         for (String candidate : candidates) {
             int distance = distance(word.toLowerCase(Locale.ROOT), candidate.toLowerCase(Locale.ROOT));

@@ -21,18 +21,14 @@ final class NumberCell {
             return Reading.fault("decimal-comma", comma(text), expected, "");
         }
         if (NO_NUMBER.contains(text.toLowerCase(Locale.ROOT))) {
-            return Reading.fault(
-                    "not-finite",
-                    quoted(text) + " stands for no number",
-                    expected,
-                    "leave it blank where it is not known");
+            return Reading.fault("not-finite", quoted(text) + " stands for no number", expected, "write the number");
         }
         if (!DECIMAL.matcher(text).matches()) {
             return Reading.fault(
                     "not-a-number",
                     quoted(text) + " is not a number",
                     expected,
-                    "write digits with a decimal point and without a unit, or leave it blank where it is not known");
+                    "write digits with a decimal point and without a unit");
         }
         double value = Double.parseDouble(text);
         return range.holds(value) ? Reading.of(value) : outside(text, value < range.min(), expected);

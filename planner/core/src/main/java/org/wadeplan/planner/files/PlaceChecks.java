@@ -37,14 +37,15 @@ final class PlaceChecks {
     static List<Problem> check(RoundTables tables, Optional<RoundHeader> header, Terrain terrain) {
         PlaceChecks checks = new PlaceChecks(terrain);
         header.ifPresent(checks::depot);
-        tables.sites().rows().forEach(checks::site);
-        tables.pastVisits()
-                .rows()
-                .forEach(row -> checks.pastStart(row, tables.sites().values()));
-        List<Site> placed = tables.sites().values().stream()
-                .filter(site -> terrain.crs().inArea(site.start()))
-                .toList();
-        checks.problems.addAll(GateChecks.check(tables.consents(), placed, terrain.crs()));
+        List<Site> wellPlaced = new ArrayList<>();
+        for (Placed<Site> row : tables.sites().rows()) {
+            if (checks.site(row)) {
+                wellPlaced.add(row.value());
+            }
+        }
+        // What lies near a site is judged by sites that lie where they should: one slip, one problem.
+        tables.pastVisits().rows().forEach(row -> checks.pastStart(row, wellPlaced));
+        checks.problems.addAll(GateChecks.check(tables.consents(), wellPlaced, terrain.crs()));
         return checks.problems;
     }
 
@@ -74,33 +75,39 @@ final class PlaceChecks {
         return new MetricPoint(at.northM(), at.eastM());
     }
 
-    private void site(Placed<Site> row) {
+    /** Whether nothing is wrong with where the site lies. */
+    private boolean site(Placed<Site> row) {
         Site site = row.value();
         if (!terrain.crs().inArea(site.start())) {
             problems.add(outsideArea(row.place().column("east_m"), site.start(), "east_m and north_m"));
-        } else if (terrain.network().line(site.stream()).isPresent()) {
-            onLine(row);
-            inCatchment(row);
+            return false;
         }
+        if (terrain.network().line(site.stream()).isEmpty()) {
+            return true;
+        }
+        double offM =
+                terrain.network().measure(site.stream()).foot(site.start()).distanceM();
+        if (offM > SITE_TO_LINE_MAX_M) {
+            problems.add(offLine(row, offM));
+            return false;
+        }
+        inCatchment(row);
+        return true;
     }
 
-    private void onLine(Placed<Site> row) {
+    private Problem offLine(Placed<Site> row, double offM) {
         Site site = row.value();
         StreamNetwork network = terrain.network();
-        double offM = network.measure(site.stream()).foot(site.start()).distanceM();
-        if (offM <= SITE_TO_LINE_MAX_M) {
-            return;
-        }
         double swappedOffM =
                 network.measure(site.stream()).foot(swapped(site.start())).distanceM();
-        problems.add(Problem.error(
+        return Problem.error(
                 "site-off-stream",
                 row.place().column("stream"),
                 "the site lies " + Distances.words(offM) + " from " + site.stream() + otherStream(site),
                 "at most " + Math.round(SITE_TO_LINE_MAX_M) + " m",
                 swappedOffM <= SITE_TO_LINE_MAX_M
                         ? "swap east_m and north_m: that puts it " + Distances.words(swappedOffM) + " from the line"
-                        : "check the coordinates and the stream"));
+                        : "check the coordinates and the stream");
     }
 
     private String otherStream(Site site) {

@@ -3,6 +3,7 @@ package org.wadeplan.planner.files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import org.wadeplan.hazards.register.HazardRegister;
 import org.wadeplan.planner.files.CertificateTable.CertificateOf;
 import org.wadeplan.planner.files.MethodPartTable.PartOf;
 import org.wadeplan.planner.method.DecisionTable;
@@ -20,7 +21,13 @@ import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Terrain;
 
 /** Joins what stands in several tables: parts to their methods, certificates to their items. */
-record RoundAssembly(Path folder, RoundHeader header, RoundTables tables, DecisionTable decisions, Terrain terrain) {
+record RoundAssembly(
+        Path folder,
+        RoundHeader header,
+        RoundTables tables,
+        DecisionTable decisions,
+        Terrain terrain,
+        HazardRegister register) {
 
     Round round(InputHash hash) {
         return new Round(
@@ -45,6 +52,7 @@ record RoundAssembly(Path folder, RoundHeader header, RoundTables tables, Decisi
                 tables.siteHazards().values(),
                 tables.forecast().values(),
                 tables.care().values(),
+                register,
                 hash);
     }
 

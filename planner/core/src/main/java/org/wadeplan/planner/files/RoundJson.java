@@ -96,9 +96,11 @@ record RoundJson(Optional<RoundHeader> header, Map<String, String> files) {
         if (top.has("files")) {
             JsonObject files = top.object("files");
             for (String key : files.keys()) {
-                if (RoundFolder.KNOWN.contains(key)) {
-                    names.put(key, files.text(key));
-                    refuseOutside(files, key, names.get(key));
+                String name = RoundFolder.KNOWN.contains(key) ? files.text(key) : "";
+                if (RoundFolder.inside(name)) {
+                    names.put(key, name);
+                } else if (!name.isEmpty()) {
+                    refuseOutside(files, key, name);
                 }
             }
             RoundFolder.KNOWN.forEach(files::has);
@@ -107,15 +109,14 @@ record RoundJson(Optional<RoundHeader> header, Map<String, String> files) {
         return names;
     }
 
+    /** Such a file is not opened either. */
     private static void refuseOutside(JsonObject files, String key, String name) {
-        if (!name.isEmpty() && !RoundFolder.inside(name)) {
-            files.refuse(
-                    key,
-                    new Fault(
-                            "file-outside-folder",
-                            NumberCell.quoted(name) + " leaves the round folder or is a private file",
-                            "the name of a file in the round folder",
-                            "copy the file into the folder"));
-        }
+        files.refuse(
+                key,
+                new Fault(
+                        "file-outside-folder",
+                        NumberCell.quoted(name) + " leaves the round folder or is a private file",
+                        "the name of a file in the round folder",
+                        "copy the file into the folder"));
     }
 }

@@ -15,6 +15,7 @@ import org.wadeplan.geo.network.StreamHints;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.hazards.register.HazardRegister;
 import org.wadeplan.planner.method.DecisionTable;
 import org.wadeplan.planner.method.DecisionTableReader;
 import org.wadeplan.planner.round.Round;
@@ -79,22 +80,31 @@ public final class RoundReader {
         RoundTables tables = RoundTables.read(files);
         Checked<DecisionTable> decisions = decisionTable(files);
         Checked<Terrain> terrain = terrain(files, header, tables, acceptedRepairs);
+        Checked<HazardRegister> register = register(files);
 
         List<Problem> problems = new ArrayList<>(json.problems());
         problems.addAll(tables.problems());
         problems.addAll(decisions.problems());
         problems.addAll(terrain.problems());
+        problems.addAll(register.problems());
         problems.addAll(References.check(tables, header, decisions.value(), terrain.value()));
-        if (header.isEmpty() || decisions.value().isEmpty() || terrain.value().isEmpty()) {
-            return Checked.failed(problems);
+        problems.addAll(HazardIds.check(tables.siteHazards(), register.value()));
+        Optional<RoundAssembly> assembly = header.flatMap(
+                head -> decisions.value().flatMap(decided -> terrain.value().flatMap(ground -> register.value()
+                        .map(hazards -> new RoundAssembly(folder, head, tables, decided, ground, hazards)))));
+        return assembly.map(whole -> InputHasher.of(files).map(whole::round).with(problems))
+                .orElseGet(() -> Checked.failed(problems));
+    }
+
+    private static Checked<HazardRegister> register(RoundFolder files) {
+        if (!files.has(RoundFolder.HAZARDS)) {
+            return Checked.of(HazardRegister.shipped());
         }
-        RoundAssembly assembly = new RoundAssembly(
-                folder,
-                header.get(),
-                tables,
-                decisions.value().get(),
-                terrain.value().get());
-        return InputHasher.of(files).map(assembly::round).with(problems);
+        Path file = files.path(RoundFolder.HAZARDS);
+        return FileLimit.TEXT
+                .refusal(file, files.nameOf(RoundFolder.HAZARDS))
+                .<Checked<HazardRegister>>map(Checked::failed)
+                .orElseGet(() -> HazardRegister.read(file));
     }
 
     private static Checked<DecisionTable> decisionTable(RoundFolder files) {

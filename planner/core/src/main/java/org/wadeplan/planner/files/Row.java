@@ -71,7 +71,7 @@ final class Row {
             return Optional.empty();
         }
         Reading<T> reading = reader.apply(text);
-        reading.fault().ifPresent(fault -> report(column, fault));
+        reading.fault().map(Fault::orBlank).ifPresent(fault -> report(column, fault));
         return reading.value();
     }
 
@@ -85,9 +85,9 @@ final class Row {
             refuse(column, new Fault("blank", "the cell is blank", "a value: this column is required", "fill it in"));
             return standIn;
         }
-        Optional<T> value = optional(column, reader);
-        whole &= value.isPresent();
-        return value.orElse(standIn);
+        Reading<T> reading = reader.apply(raw(column));
+        reading.fault().ifPresent(fault -> refuse(column, fault));
+        return reading.value().orElse(standIn);
     }
 
     String text(String column) {

@@ -75,7 +75,7 @@ public final class MethodFindings {
                         clash -> Optional.of(Problem.error(
                                 "method-clash",
                                 place,
-                                "rules " + join(clash.rules()) + " all fit " + site + " and say "
+                                "rules " + join(clash.rules()) + " fit " + site + " and say "
                                         + String.join(", ", clash.methods()),
                                 "one rule, by hit policy " + table.hitPolicy().word(),
                                 "ask who keeps the table which rule is meant")));

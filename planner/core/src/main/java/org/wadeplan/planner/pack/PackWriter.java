@@ -1,6 +1,7 @@
 package org.wadeplan.planner.pack;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -11,9 +12,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wadeplan.geo.problem.DiskException;
+import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.hazards.briefing.Briefing;
+import org.wadeplan.planner.pack.calendar.WeekCalendar;
 import org.wadeplan.planner.pack.page.PackPages;
 import org.wadeplan.planner.pack.page.PressedPdf;
+import org.wadeplan.planner.pack.track.TrackFiles;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.CrewDay;
@@ -36,15 +40,21 @@ public final class PackWriter {
      * @throws DiskException where the folder cannot be written to; an earlier pack in it is then as it was, or has some
      *     of its files replaced by whole newer ones where the disk failed while moving
      */
-    public static PackResult write(
-            Round round, RoundPlan plan, List<Briefing> briefings, Path folder, Instant madeAt)
+    public static PackResult write(Round round, RoundPlan plan, List<Briefing> briefings, Path folder, Instant madeAt)
             throws DiskException {
         try (StagedFolder stage = StagedFolder.beside(folder)) {
             List<PackFile> files = new ArrayList<>(pages(new PackPages(round, plan, briefings, madeAt), plan, stage));
+            List<Problem> problems = tracks(round, plan, stage, madeAt, files);
+            long calendarBytes = stage.write("week.ics", WeekCalendar.of(round, plan, madeAt));
+            files.add(new PackFile(
+                    "week.ics", "visits and cleanings for a calendar (RFC 5545)", calendarBytes, OptionalInt.empty()));
+            String contents = ContentsList.of(round, plan, files, problems, madeAt);
+            long contentsBytes = stage.write(ContentsList.NAME, contents.getBytes(StandardCharsets.UTF_8));
+            files.add(new PackFile(ContentsList.NAME, "this list", contentsBytes, OptionalInt.empty()));
             Set<String> names = files.stream().map(PackFile::name).collect(Collectors.toSet());
             List<String> leftOver = leftOver(folder, names);
             stage.publish();
-            return new PackResult(folder, List.copyOf(files), leftOver);
+            return new PackResult(folder, List.copyOf(files), leftOver, problems);
         }
     }
 
@@ -56,6 +66,21 @@ public final class PackWriter {
             files.add(pdf(stage, name, "papers of crew " + day.crew() + " on " + day.date(), pages.crewDay(day)));
         }
         return files;
+    }
+
+    private static List<Problem> tracks(
+            Round round, RoundPlan plan, StagedFolder stage, Instant madeAt, List<PackFile> files)
+            throws DiskException {
+        TrackFiles tracks = new TrackFiles(round, plan.reaches(), madeAt);
+        List<Problem> problems = tracks.writeGpx(stage.folder());
+        if (problems.isEmpty()) {
+            files.add(stage.made(TrackFiles.GPX, "stakes and routes for a handheld (GPX 1.1)"));
+        }
+        tracks.writeMaps(stage.folder());
+        files.add(stage.made(TrackFiles.GEOPACKAGE, "reaches, stakes and streams for map programs (GeoPackage)"));
+        files.add(stage.made(TrackFiles.REACHES_GEOJSON, "reaches on WGS 84 (RFC 7946)"));
+        files.add(stage.made(TrackFiles.STAKES_GEOJSON, "stakes on WGS 84 (RFC 7946)"));
+        return problems;
     }
 
     private static PackFile pdf(StagedFolder stage, String name, String what, PressedPdf pdf) throws DiskException {

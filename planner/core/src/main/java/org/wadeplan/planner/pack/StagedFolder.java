@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.wadeplan.geo.problem.DiskException;
 
@@ -38,9 +39,22 @@ final class StagedFolder implements AutoCloseable {
         }
     }
 
-    /** Where a file is made. */
-    Path file(String name) {
+    /** Where files are made. */
+    Path folder() {
+        return stage;
+    }
+
+    private Path file(String name) {
         return stage.resolve(name);
+    }
+
+    /** A file that somebody else has made in {@link #folder()}. */
+    PackFile made(String name, String what) throws DiskException {
+        try {
+            return new PackFile(name, what, Files.size(file(name)), OptionalInt.empty());
+        } catch (IOException failure) {
+            throw refused(file(name), "the file has gone", failure);
+        }
     }
 
     long write(String name, byte[] content) throws DiskException {
@@ -95,7 +109,6 @@ final class StagedFolder implements AutoCloseable {
     }
 
     private static DiskException refused(Path path, String what, IOException cause) {
-        return new DiskException(
-                path, what, "choose a folder that you may write to, with room for about 20 MB", cause);
+        return new DiskException(path, what, "choose a folder that you may write to, with room for about 20 MB", cause);
     }
 }

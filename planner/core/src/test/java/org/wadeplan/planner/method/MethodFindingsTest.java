@@ -22,7 +22,7 @@ class MethodFindingsTest {
         assertThat(findings(TestTables.received(), ScenarioSites.all()))
                 .extracting(Problem::sentence)
                 .containsExactly(
-                        "method.dmn, site BRN-02: rules 5 and 12 all fit BRN-02 and say EFISH, TRAP. "
+                        "method.dmn, site BRN-02: rules 5 and 12 fit BRN-02 and say EFISH, TRAP. "
                                 + "Allowed: one rule, by hit policy UNIQUE. "
                                 + "Do: ask who keeps the table which rule is meant",
                         gap("BRN-03", "14"),

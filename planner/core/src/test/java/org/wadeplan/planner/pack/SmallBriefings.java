@@ -30,7 +30,12 @@ final class SmallBriefings {
 
     private static Briefing electrofishing() {
         Exposure exposure = Exposure.at("BRN-01", MONDAY)
-                .doing(Activity.WADING, Activity.ELECTRIC_CURRENT, Activity.CHEMICALS, Activity.FISH_HANDLING, Activity.DRIVING)
+                .doing(
+                        Activity.WADING,
+                        Activity.ELECTRIC_CURRENT,
+                        Activity.CHEMICALS,
+                        Activity.FISH_HANDLING,
+                        Activity.DRIVING)
                 .measured(Attribute.DEPTH_M, 0.48)
                 .measured(Attribute.DEPTH_VELOCITY_M2S, 0.22)
                 .measured(Attribute.WATER_TEMP_C, 15.5)
@@ -39,7 +44,8 @@ final class SmallBriefings {
                 .measured(Attribute.AIR_TEMP_C, 17)
                 .absent("thunder-forecast")
                 .waded(WadingTeam.of(WadingProfile.STANDARD))
-                .noted(SiteHazard.of("E04", "old fence wire and roof iron lie in the bed").inSubReach("D"));
+                .noted(SiteHazard.of("E04", "old fence wire and roof iron lie in the bed")
+                        .inSubReach("D"));
         EmergencyBlock emergency = new EmergencyBlock(
                 List.of("46.13835 N, 20.95922 W (WGS 84)", "46° 08.301′ N, 020° 57.553′ W (WGS 84)"),
                 Optional.of("lay-by south of the bridge, 250 m on foot"),

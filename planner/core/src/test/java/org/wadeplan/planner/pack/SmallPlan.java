@@ -7,19 +7,15 @@ import static org.wadeplan.planner.pack.SmallRound.at;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.locationtech.jts.geom.LineString;
-import org.wadeplan.geo.crs.MetricPoint;
-import org.wadeplan.geo.network.StreamNetwork;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.geo.reach.Reach;
-import org.wadeplan.geo.reach.Stake;
+import org.wadeplan.geo.reach.ReachLayer;
+import org.wadeplan.geo.reach.SiteStart;
 import org.wadeplan.planner.decon.DeconStep;
 import org.wadeplan.planner.decon.Turnaround.Cover;
 import org.wadeplan.planner.decon.TurnaroundTable;
@@ -58,7 +54,7 @@ public final class SmallPlan {
 
     private SmallPlan() {}
 
-    static RoundPlan of(Round round) {
+    public static RoundPlan of(Round round) {
         return new RoundPlan(
                 round.header().id(),
                 new PlanVersion(VERSION, round.hash().whole(), 20270906, 2000, "0.1.0"),
@@ -68,7 +64,9 @@ public final class SmallPlan {
                         chosen("BRN-02", 1, "RECORD_DRY"),
                         chosen("PEL-01", 15, "TRAP"),
                         chosen("PEL-02", 12, "SPOT")),
-                List.of(efishEffort(), new VisitEffort("PEL-01", "TRAP", List.of(), Optional.empty(), Optional.empty())),
+                List.of(
+                        efishEffort(),
+                        new VisitEffort("PEL-01", "TRAP", List.of(), Optional.empty(), Optional.empty())),
                 permissions(),
                 new TurnaroundTable(List.of()),
                 week(),
@@ -81,25 +79,11 @@ public final class SmallPlan {
                         "measure first")));
     }
 
-    /** Stakes every 15 m upstream from the site's foot on the line. */
     static Reach reach(Round round, Site site) {
-        StreamNetwork network = round.terrain().network();
-        double startM = network.chainageM(site.stream(), site.start());
-        List<Stake> stakes = new ArrayList<>();
-        for (int i = 0; i <= 10; i++) {
-            double chainageM = startM - 15 * i;
-            MetricPoint place = network.at(site.stream(), chainageM);
-            stakes.add(new Stake(
-                    String.format(Locale.ROOT, "%s-%03d", site.shortCode(), 15 * i),
-                    15 * i,
-                    chainageM,
-                    network.line(site.stream()).orElseThrow().lengthM() - chainageM,
-                    place,
-                    round.terrain().crs().toLonLat(place)));
-        }
-        LineString line = network.between(site.stream(), startM - 150, startM).reverse();
-        return new Reach(
-                site.id(), site.stream(), round.header().reachRule(), stakes, line, 0.4, site.stakeBank());
+        ReachLayer layer = new ReachLayer(
+                round.terrain().network(), round.terrain().crs(), round.header().reachRule());
+        SiteStart start = new SiteStart(site.id(), site.stream(), site.shortCode(), site.start(), site.stakeBank());
+        return layer.lay(start, SourcePlace.file("sites.csv")).value().orElseThrow();
     }
 
     private static MethodDecision chosen(String site, int rule, String method) {
@@ -217,10 +201,18 @@ public final class SmallPlan {
                         plain(ActivityKind.DECON, at(1, "10:00"), at(1, "11:15"), "DEPOT")));
     }
 
-    private static Activity plain(
-            ActivityKind kind, Instant start, Instant end, String place) {
+    private static Activity plain(ActivityKind kind, Instant start, Instant end, String place) {
         return new Activity(
-                kind, start, end, place, Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), "travel table");
+                kind,
+                start,
+                end,
+                place,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                "travel table");
     }
 
     private static Activity visit(
@@ -247,8 +239,10 @@ public final class SmallPlan {
                 at(day, from).plusSeconds(3600),
                 at(day, from).plusSeconds(13 * 3600),
                 List.of(
-                        new DeconStep("brush", "brush all mud and weed off", 20, true, Optional.empty(), Optional.empty()),
-                        new DeconStep("pick", "pick fragments from seams", 15, true, Optional.empty(), Optional.empty()),
+                        new DeconStep(
+                                "brush", "brush all mud and weed off", 20, true, Optional.empty(), Optional.empty()),
+                        new DeconStep(
+                                "pick", "pick fragments from seams", 15, true, Optional.empty(), Optional.empty()),
                         new DeconStep("soak", "hot dip", 15, true, Optional.of("hot bay"), Optional.of("50 °C")),
                         new DeconStep("dry", "hang to dry", 720, false, Optional.of("drying room"), Optional.empty())),
                 List.of(new Cover("LTW", Material.HARD, "hot-dip-50", EvidenceGrade.B, SOURCE)),
@@ -257,7 +251,14 @@ public final class SmallPlan {
 
     private static KitPlan kit() {
         LoadLine pack = new LoadLine(
-                "electric box", "battery-pack", "battery pack", 2, "", List.of("P1", "P2"), Optional.empty(), List.of("BRN-01"));
+                "electric box",
+                "battery-pack",
+                "battery pack",
+                2,
+                "",
+                List.of("P1", "P2"),
+                Optional.empty(),
+                List.of("BRN-01"));
         LoadLine unit = new LoadLine(
                 "electric box",
                 "backpack-unit",

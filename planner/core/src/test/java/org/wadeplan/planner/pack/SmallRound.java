@@ -70,7 +70,7 @@ public final class SmallRound {
         return MONDAY.plusDays(day).atTime(LocalTime.parse(time)).atZone(ZONE).toInstant();
     }
 
-    static Round round(Path folder) {
+    public static Round round(Path folder) {
         return new Round(
                 folder,
                 header(),
@@ -99,7 +99,11 @@ public final class SmallRound {
                 List.of(),
                 List.of(),
                 List.of(new CarePlace(
-                        "H1", "Ilver Cross hospital", new MetricPoint(512000, 5097000), Optional.of("day and night"), Optional.empty())),
+                        "H1",
+                        "Ilver Cross hospital",
+                        new MetricPoint(512000, 5097000),
+                        Optional.of("day and night"),
+                        Optional.empty())),
                 new InputHash("ab".repeat(32), new TreeMap<>(Map.of("sites.csv", "cd".repeat(32)))));
     }
 
@@ -149,8 +153,14 @@ public final class SmallRound {
                 network,
                 List.of(),
                 List.of(
-                        new Parcel("P-12", Optional.of("pending"), SHAPES.toGeometry(new Envelope(503120, 503400, 5109300, 5109600))),
-                        new Parcel("P-11", Optional.of("yes"), SHAPES.toGeometry(new Envelope(502900, 503120, 5109300, 5109600)))),
+                        new Parcel(
+                                "P-12",
+                                Optional.of("pending"),
+                                SHAPES.toGeometry(new Envelope(503120, 503400, 5109300, 5109600))),
+                        new Parcel(
+                                "P-11",
+                                Optional.of("yes"),
+                                SHAPES.toGeometry(new Envelope(502900, 503120, 5109300, 5109600)))),
                 List.of(new Barrier("X1", "BRN", "weir", new MetricPoint(503098, 5109540), Optional.empty())));
     }
 

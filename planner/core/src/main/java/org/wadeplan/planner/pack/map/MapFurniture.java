@@ -11,14 +11,17 @@ final class MapFurniture {
 
     private final MapFrame frame;
     private final Drawing drawing;
+    private final double groundMm;
 
-    MapFurniture(MapFrame frame, Drawing drawing) {
+    /** @param groundMm height of the map itself; below it is the strip for scale and north */
+    MapFurniture(MapFrame frame, Drawing drawing, double groundMm) {
         this.frame = frame;
         this.drawing = drawing;
+        this.groundMm = groundMm;
     }
 
     void draw() {
-        drawing.box(0, 0, drawing.widthMm(), drawing.heightMm(), 0.5);
+        drawing.box(0, 0, drawing.widthMm(), groundMm, 0.5);
         gridTicks();
         scaleBar();
         northArrow();
@@ -37,7 +40,7 @@ final class MapFurniture {
     private void gridTicks() {
         int step = stepM();
         double width = drawing.widthMm();
-        double height = drawing.heightMm();
+        double height = groundMm;
         for (double east = firstFrom(frame.ground().getMinX(), step); frame.x(east) < width - 14; east += step) {
             double x = frame.x(east);
             drawing.segment(x, 0, x, 2.5, 0.3).segment(x, height - 2.5, x, height, 0.3);
@@ -48,7 +51,7 @@ final class MapFurniture {
         for (double north = firstFrom(frame.ground().getMinY(), step); frame.y(north) > 10; north += step) {
             double y = frame.y(north);
             drawing.segment(0, y, 2.5, y, 0.3).segment(width - 2.5, y, width, y, 0.3);
-            if (y < height - 16) {
+            if (y < height - 4) {
                 drawing.label(3.2, y, 8.5, Anchor.RIGHT_OF, String.format(Locale.ROOT, "N %.0f", north));
             }
         }
@@ -62,7 +65,7 @@ final class MapFurniture {
         int lengthM = stepM();
         double lengthMm = frame.mm(lengthM);
         double left = 6;
-        double y = drawing.heightMm() - 6;
+        double y = groundMm + 7.5;
         drawing.segment(left, y, left + lengthMm, y, 0.5);
         for (int halves = 0; halves <= 2; halves++) {
             double x = left + lengthMm * halves / 2;
@@ -74,12 +77,11 @@ final class MapFurniture {
     }
 
     private void northArrow() {
-        double x = drawing.widthMm() - 8;
-        double top = 12;
-        drawing.segment(x, top, x, top + 13, 0.5);
-        drawing.segment(x, top, x - 2, top + 4, 0.5).segment(x, top, x + 2, top + 4, 0.5);
-        drawing.boldLabel(x, top - 3.5, 11, Anchor.CENTRED, "N");
-        drawing.label(x + 4, top + 15.5, 8.5, Anchor.LEFT_OF, "grid north");
+        double x = drawing.widthMm() - 24;
+        double top = groundMm + 1.5;
+        drawing.segment(x, top, x, top + 8.5, 0.5);
+        drawing.segment(x, top, x - 1.6, top + 3, 0.5).segment(x, top, x + 1.6, top + 3, 0.5);
+        drawing.boldLabel(x + 3, top + 4, 10, Anchor.RIGHT_OF, "grid north");
     }
 
     private static String half(int lengthM, int halves) {

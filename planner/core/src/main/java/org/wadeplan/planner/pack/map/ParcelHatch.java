@@ -44,7 +44,8 @@ final class ParcelHatch {
         double firstM = frame.ground().getMinX() - heightM;
         for (double at = firstM; at < frame.ground().getMaxX(); at += everyM) {
             Geometry slant = SHAPES.createLineString(new Coordinate[] {
-                new Coordinate(at, frame.ground().getMinY()), new Coordinate(at + heightM, frame.ground().getMaxY())
+                new Coordinate(at, frame.ground().getMinY()),
+                new Coordinate(at + heightM, frame.ground().getMaxY())
             });
             lines(slant.intersection(area), 0.12, "");
         }
@@ -66,7 +67,8 @@ final class ParcelHatch {
     private void name(Parcel parcel, Geometry seen) {
         Point inside = seen.getInteriorPoint();
         Coordinate at = frame.paper(inside.getCoordinate());
-        String consent = parcel.consentStatus().map(status -> "consent: " + status).orElse("consent: not asked");
+        String consent =
+                parcel.consentStatus().map(status -> "consent: " + status).orElse("consent: not asked");
         drawing.label(at.x, at.y, 8.5, Anchor.CENTRED, parcel.id() + ", " + consent);
     }
 }

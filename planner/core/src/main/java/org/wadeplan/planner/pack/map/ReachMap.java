@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.algorithm.Angle;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.wadeplan.geo.reach.Bank;
@@ -24,7 +23,8 @@ import org.wadeplan.planner.round.Terrain;
 public final class ReachMap {
 
     private static final double WIDTH_MM = 182;
-    private static final double HEIGHT_MM = 128;
+    private static final double HEIGHT_MM = 122;
+    private static final double STRIP_MM = 11;
     private static final double MARGIN_MM = 16;
     private static final double STAKE_TICK_MM = 2.2;
     private static final double ARROW_MM = 8;
@@ -34,7 +34,7 @@ public final class ReachMap {
     private final Terrain terrain;
     private final Reach reach;
     private final MapFrame frame;
-    private final Drawing drawing = new Drawing(WIDTH_MM, HEIGHT_MM);
+    private final Drawing drawing = new Drawing(WIDTH_MM, HEIGHT_MM + STRIP_MM);
 
     private ReachMap(Terrain terrain, Reach reach) {
         this.terrain = terrain;
@@ -42,7 +42,7 @@ public final class ReachMap {
         this.frame = MapFrame.around(reach.line().getEnvelopeInternal(), WIDTH_MM, HEIGHT_MM, MARGIN_MM);
     }
 
-    /** The map, 182 by 128 mm. */
+    /** The map, 182 by 133 mm: the ground, and a strip with scale and north below it. */
     public static Drawing of(Terrain terrain, Reach reach) {
         ReachMap map = new ReachMap(terrain, reach);
         new ParcelHatch(map.frame, map.drawing).draw(terrain.parcels());
@@ -50,15 +50,8 @@ public final class ReachMap {
         map.reachLine();
         map.stakes();
         map.barriers();
-        new MapFurniture(map.frame, map.drawing).draw();
+        new MapFurniture(map.frame, map.drawing, HEIGHT_MM).draw();
         return map.drawing;
-    }
-
-    /** {@code 1:1000} */
-    public static String scaleWords(Reach reach) {
-        int scale = MapFrame.around(reach.line().getEnvelopeInternal(), WIDTH_MM, HEIGHT_MM, MARGIN_MM)
-                .scale();
-        return "1:" + scale;
     }
 
     private void streams() {
@@ -89,8 +82,7 @@ public final class ReachMap {
             drawing.line(
                     List.of(
                             to,
-                            new Coordinate(
-                                    to.x + 2.2 * Math.cos(back + spread), to.y + 2.2 * Math.sin(back + spread))),
+                            new Coordinate(to.x + 2.2 * Math.cos(back + spread), to.y + 2.2 * Math.sin(back + spread))),
                     0.4);
         }
     }
@@ -104,7 +96,8 @@ public final class ReachMap {
         for (int i = 0; i < stakes.size(); i++) {
             Coordinate here = frame.paper(stakes.get(i).at());
             Coordinate lower = frame.paper(stakes.get(Math.max(0, i - 1)).at());
-            Coordinate upper = frame.paper(stakes.get(Math.min(stakes.size() - 1, i + 1)).at());
+            Coordinate upper =
+                    frame.paper(stakes.get(Math.min(stakes.size() - 1, i + 1)).at());
             double flow = Angle.angle(upper, lower);
             double side = bankSide();
             Coordinate foot = polar(here, flow + side, STAKE_TICK_MM);
@@ -118,7 +111,7 @@ public final class ReachMap {
                     String.format(Locale.ROOT, "%.0f m", stakes.get(i).upstreamM()));
         }
         reach.subReaches().forEach(this::letter);
-        named(reach.start(), "START ");
+        startMark();
     }
 
     private void letter(SubReach piece) {
@@ -129,10 +122,16 @@ public final class ReachMap {
         drawing.boldLabel(at.x, at.y, 11, Anchor.CENTRED, String.valueOf(piece.letter()));
     }
 
-    private void named(Stake stake, String word) {
-        Coordinate at = frame.paper(stake.at());
+    private void startMark() {
+        Coordinate at = frame.paper(reach.start().at());
         drawing.ring(at.x, at.y, 1.6, 0.5);
-        drawing.boldLabel(at.x, at.y + 6.5, 10, Anchor.CENTRED, word + stake.name());
+        Coordinate name = polar(at, alongFlow() - bankSide(), 4);
+        drawing.boldLabel(
+                name.x,
+                name.y,
+                10,
+                name.x > at.x ? Anchor.RIGHT_OF : Anchor.LEFT_OF,
+                "START " + reach.start().name());
     }
 
     private void barriers() {
@@ -143,14 +142,14 @@ public final class ReachMap {
                 drawing.segment(at.x - 2, at.y + 2, at.x + 2, at.y - 2, 0.6);
                 Coordinate name = polar(at, alongFlow() - bankSide(), LEADER_MM);
                 drawing.segment(at.x, at.y, name.x, name.y, 0.2);
-                drawing.boldLabel(
-                        name.x, name.y, 10, name.x > at.x ? Anchor.RIGHT_OF : Anchor.LEFT_OF, barrier.kind());
+                drawing.boldLabel(name.x, name.y, 10, name.x > at.x ? Anchor.RIGHT_OF : Anchor.LEFT_OF, barrier.kind());
             }
         }
     }
 
     private double alongFlow() {
-        return Angle.angle(frame.paper(reach.end().at()), frame.paper(reach.start().at()));
+        return Angle.angle(
+                frame.paper(reach.end().at()), frame.paper(reach.start().at()));
     }
 
     /** On paper y grows downward, so looking downstream the true left bank is turned minus a right angle. */
@@ -164,10 +163,5 @@ public final class ReachMap {
 
     private List<Coordinate> paper(Coordinate[] places) {
         return Arrays.stream(places).map(frame::paper).toList();
-    }
-
-    /** The window's edges, for tests: everything is drawn inside. */
-    static Envelope paperEdges() {
-        return new Envelope(0, WIDTH_MM, 0, HEIGHT_MM);
     }
 }

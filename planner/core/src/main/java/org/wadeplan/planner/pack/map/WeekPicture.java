@@ -34,10 +34,8 @@ public final class WeekPicture {
 
     private WeekPicture(List<CrewDay> days, ZoneId zone) {
         this.zone = zone;
-        this.firstH = Math.floor(days.stream()
-                .mapToDouble(day -> hours(day, day.start()))
-                .min()
-                .orElse(6));
+        this.firstH = Math.floor(
+                days.stream().mapToDouble(day -> hours(day, day.start())).min().orElse(6));
         this.lastH = Math.ceil(
                 days.stream().mapToDouble(day -> hours(day, day.end())).max().orElse(18));
         this.drawing = new Drawing(WIDTH_MM, HEAD_MM + LANE_MM * days.size() + 2);
@@ -80,13 +78,19 @@ public final class WeekPicture {
         ActivityKind kind = activity.kind();
         switch (kind) {
             case TRAVEL -> drawing.segment(left, top + BAR_MM / 2, left + width, top + BAR_MM / 2, 0.4);
-            case WAIT -> drawing.dashed(
-                    List.of(new Coordinate(left, top + BAR_MM / 2), new Coordinate(left + width, top + BAR_MM / 2)),
-                    0.25,
-                    "0.5 1");
+            case WAIT ->
+                drawing.dashed(
+                        List.of(new Coordinate(left, top + BAR_MM / 2), new Coordinate(left + width, top + BAR_MM / 2)),
+                        0.25,
+                        "0.5 1");
             case VISIT -> {
                 drawing.box(left, top, width, BAR_MM, 0.7);
-                drawing.boldLabel(left + width / 2, top - 2, 8.5, Anchor.CENTRED, activity.site().orElse(""));
+                drawing.boldLabel(
+                        left + width / 2,
+                        top - 2,
+                        8.5,
+                        Anchor.CENTRED,
+                        activity.site().orElse(""));
             }
             case DECON, RINSE -> drawing.hatch(left, top, width, BAR_MM, 1).box(left, top, width, BAR_MM, 0.3);
             default -> drawing.box(left, top + 1, width, BAR_MM - 2, 0.25);
@@ -100,6 +104,8 @@ public final class WeekPicture {
     /** Hours of the clock since midnight of the crew-day's date. */
     private double hours(CrewDay day, Instant at) {
         ZonedDateTime local = at.atZone(zone);
-        return Duration.between(day.date().atStartOfDay(), local.toLocalDateTime()).toMinutes() / 60.0;
+        return Duration.between(day.date().atStartOfDay(), local.toLocalDateTime())
+                        .toMinutes()
+                / 60.0;
     }
 }

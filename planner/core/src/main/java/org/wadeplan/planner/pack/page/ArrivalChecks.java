@@ -14,7 +14,10 @@ final class ArrivalChecks {
     static List<Arrival> of(boolean electric) {
         List<Arrival> checks = new ArrayList<>();
         add(checks, "Called in; parked clear; gates and stock as told", "time");
-        add(checks, "Walked the whole reach on the bank: wires, metal, dead stock, pipes, people, spawning fish", NO_VALUE);
+        add(
+                checks,
+                "Walked the whole reach on the bank: wires, metal, dead stock, pipes, people, spawning fish",
+                NO_VALUE);
         add(checks, "Deepest wading point", "m");
         add(checks, "Depth × speed at the fastest point", "m²/s");
         add(checks, "See to the bed; how far", "m");

@@ -12,7 +12,13 @@ record BookView(String title, String style, List<Leaf> leaves) {
      * @param anchor name of the section inside the document and of its kind of page
      */
     record Leaf(
-            String anchor, String title, String headLeft, String headRight, String footLeft, String footRight, String html) {}
+            String anchor,
+            String title,
+            String headLeft,
+            String headRight,
+            String footLeft,
+            String footRight,
+            String html) {}
 
     static BookView of(Book book) {
         List<Leaf> leaves = new ArrayList<>();
@@ -32,6 +38,9 @@ record BookView(String title, String style, List<Leaf> leaves) {
 
     /** Inside a style sheet's string, within a CDATA section: a backslash, a quote or an end mark would break out. */
     private static String quoted(String words) {
-        return words.replace("\\", "\\\\").replace("\"", "\\\"").replace("<", "\\3c ").replace("\n", " ");
+        return words.replace("\\", "\\\\")
+                .replace("\"", "\\\"")
+                .replace("<", "\\3c ")
+                .replace("\n", " ");
     }
 }

@@ -3,7 +3,7 @@ package org.wadeplan.planner.pack.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import org.wadeplan.hazards.assess.AssessedHazard;
 import org.wadeplan.hazards.assess.SetAside;
 import org.wadeplan.hazards.briefing.Briefing;
 import org.wadeplan.hazards.briefing.ControlLine;
@@ -77,7 +77,9 @@ record BriefingPage(
                 "Briefing",
                 visit.subject(source),
                 visit.authorised(source),
-                templates.fill("briefing-missing", new Fact(visit.site().id(), source.clock().day(visit.date()))));
+                templates.fill(
+                        "briefing-missing",
+                        new Fact(visit.site().id(), source.clock().day(visit.date()))));
     }
 
     static BriefingPage of(Briefing briefing, List<String> names) {
@@ -106,17 +108,26 @@ record BriefingPage(
                 block.hazard().title(),
                 block.hazard().canKill(),
                 block.hazard().sign().label(),
-                block.rating(),
-                Stream.concat(
-                                block.controls().stream().map(ControlLine::sentence),
-                                block.leaning().stream())
-                        .toList(),
+                rating(block),
+                block.controls().stream().map(ControlLine::sentence).toList(),
                 block.hazard().why(),
                 block.hazard().source());
     }
 
+    private static String rating(HazardBlock block) {
+        AssessedHazard hazard = block.hazard();
+        return "Risk " + hazard.inherent().band() + ", today "
+                + hazard.residual().band() + ", with every control "
+                + hazard.ifControlsDone().band()
+                + (hazard.leansOnPeople() ? ". Leans on people and what they wear." : ".");
+    }
+
     private static Stop stop(StopLine line) {
-        return new Stop(line.spoken(), line.detail(), line.limit().source());
+        boolean compared = line.limit().planned().isPresent();
+        return new Stop(
+                line.spoken(),
+                compared ? line.detail().replace("not reached by the plan: ", "planned ") : "",
+                line.limit().source());
     }
 
     private static List<SignRow> signRows(List<String> names) {

@@ -53,7 +53,9 @@ record DeconSheet(
                 new Fact("Was in", String.join(", ", waters(source, task))),
                 new Fact("Start", clock.timeOn(day, task.start())),
                 new Fact("People free at", clock.timeOn(day, task.crewFree())),
-                new Fact("Kit set released at", clock.timeOn(day, task.released()) + ", not earlier, and only if signed"));
+                new Fact(
+                        "Kit set released at",
+                        clock.timeOn(day, task.released()) + ", not earlier, and only if signed"));
     }
 
     private static List<String> waters(PlanSource source, DeconTask task) {
@@ -99,9 +101,8 @@ record DeconSheet(
                 "Goggles and long gloves; in the open or well aired. Product into water, never water into product.",
                 "Never mix products: bleach with acid or ammonia gives poison gas. Rinse between different products.",
                 "Follow the label and the safety data sheet; they go before this sheet."));
-        boolean hot = task.steps().stream()
-                .flatMap(step -> step.target().stream())
-                .anyMatch(target -> target.contains("°C"));
+        boolean hot =
+                task.steps().stream().flatMap(step -> step.target().stream()).anyMatch(target -> target.contains("°C"));
         if (hot) {
             cautions.add("Hot water scalds in seconds: tongs and long gloves, nobody reaches in, lid on between dips.");
         }

@@ -1,6 +1,7 @@
 package org.wadeplan.planner.pack.page;
 
 import java.util.List;
+import org.wadeplan.geo.reach.GridReference;
 import org.wadeplan.planner.round.CarePlace;
 import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.round.Site;
@@ -8,10 +9,22 @@ import org.wadeplan.planner.week.CrewDay;
 
 /** The card for the dashboard: where each site is in words that rescuers use, whom to call, when a crew is overdue. */
 record EmergencyCard(
-        String heading, String emergencyNumber, List<Place> places, List<String> ladder, String contactRole, String system) {
+        String heading,
+        String emergencyNumber,
+        List<Place> places,
+        List<String> ladder,
+        String contactRole,
+        String system) {
 
     record Place(
-            String site, String degrees, String minutes, String grid, String care, String phone, String checkIn, String overdue) {}
+            String site,
+            String degrees,
+            String minutes,
+            String grid,
+            String care,
+            String phone,
+            String checkIn,
+            String overdue) {}
 
     static Section section(PlanSource source, CrewDay day, Templates templates) {
         String subject = "crew " + day.crew() + " · " + source.clock().day(day.date());
@@ -31,12 +44,15 @@ record EmergencyCard(
 
     private static Place place(PlanSource source, SiteDay visit) {
         Site site = visit.site();
-        var crs = source.round().terrain().crs();
+        GridReference at = new GridReference(
+                site.start(),
+                source.round().terrain().crs().toLonLat(site.start()),
+                source.round().header().stakeUncertaintyM());
         return new Place(
                 site.id() + " " + site.name(),
-                Figures.degrees(crs.toLonLat(site.start())),
-                Figures.degreesMinutes(crs.toLonLat(site.start())),
-                "E " + Math.round(site.start().eastM()) + " N " + Math.round(site.start().northM()),
+                at.decimalDegrees(),
+                at.degreesMinutes(),
+                at.eastNorth(),
                 care(source, site),
                 site.phoneCoverage()
                         .map(works -> works ? "phone works" : "NO phone: take the other device")
@@ -62,7 +78,8 @@ record EmergencyCard(
 
     private static List<String> ladder(CheckInRules rules) {
         return List.of(
-                "A call is missed: the " + rules.contactRole() + " tries the crew's phones and radio at once, then every 10 min.",
+                "A call is missed: the " + rules.contactRole()
+                        + " tries the crew's phones and radio at once, then every 10 min.",
                 "Still nothing " + rules.overdueAfterMin()
                         + " min after the call was due (\"overdue at\"): call " + rules.emergencyNumber()
                         + " and give this card.",

@@ -20,7 +20,9 @@ record EndSheet(String heading, List<String> checks, List<String> values) {
                 visit.site().id() + ", " + source.clock().day(visit.date()) + ": before leaving",
                 List.of(
                         "Every sheet looked through: no blank where a value was taken; zero written as 0",
-                        electric ? "Shock time in every sub-reach, timer zeroed each time" : "Every net or pass has its times",
+                        electric
+                                ? "Shock time in every sub-reach, timer zeroed each time"
+                                : "Every net or pass has its times",
                         "Lengths in millimetres; fork or total as the tail asks",
                         "Fish recovered, released well below the reach; bucket water onto land, away from the stream",
                         "Permit take counted and below the cap; sensitive species noted",

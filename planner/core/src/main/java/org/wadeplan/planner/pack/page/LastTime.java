@@ -33,7 +33,8 @@ final class LastTime {
         PastVisit past = last.get();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(
-                "Date, method", source.clock().day(past.date()) + ", " + source.methodLabel(past.method()) + ", "
+                "Date, method",
+                source.clock().day(past.date()) + ", " + source.methodLabel(past.method()) + ", "
                         + past.part().word()));
         facts.add(new Fact("Time on site", Figures.known(past.onSiteMin(), "min")));
         facts.add(new Fact("Width, depth", widthAndDepth(past)));

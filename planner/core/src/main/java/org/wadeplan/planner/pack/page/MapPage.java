@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.wadeplan.geo.reach.Bank;
+import org.wadeplan.geo.reach.GridReference;
 import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.geo.reach.Stake;
 import org.wadeplan.planner.pack.map.ReachMap;
@@ -13,7 +14,8 @@ import org.wadeplan.planner.round.Site;
 record MapPage(
         String heading, List<Fact> facts, String drawing, String system, String uncertainty, List<StakeRow> stakes) {
 
-    record StakeRow(String name, String subReach, String upstream, String east, String north, String degrees, String minutes) {}
+    record StakeRow(
+            String name, String subReach, String upstream, String east, String north, String degrees, String minutes) {}
 
     static Section section(PlanSource source, SiteDay visit, Templates templates) {
         String html = source.plan()
@@ -62,16 +64,17 @@ record MapPage(
 
     private static StakeRow row(Reach reach, int index) {
         Stake stake = reach.stakes().get(index);
+        GridReference place = GridReference.of(stake, 0);
         String letter = index < reach.subReaches().size()
-                ? "foot of " + reach.subReaches().get(index).letter()
-                : "end";
+                ? String.valueOf(reach.subReaches().get(index).letter())
+                : "END";
         return new StakeRow(
                 stake.name(),
                 index == 0 ? "START, " + letter : letter,
                 Figures.plain(stake.upstreamM()),
                 String.format(Locale.ROOT, "%.0f", stake.at().eastM()),
                 String.format(Locale.ROOT, "%.0f", stake.at().northM()),
-                Figures.degrees(stake.lonLat()),
-                Figures.degreesMinutes(stake.lonLat()));
+                place.decimalDegrees(),
+                place.degreesMinutes());
     }
 }

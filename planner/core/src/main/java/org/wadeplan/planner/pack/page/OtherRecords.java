@@ -26,11 +26,7 @@ record OtherRecords(String heading, String planned, List<String> rows, boolean l
     }
 
     private static OtherRecords byLetter(PlanSource source, SiteDay visit) {
-        List<String> letters = source.plan()
-                .reach(visit.site().id())
-                .map(Reach::subReaches)
-                .orElse(List.of())
-                .stream()
+        List<String> letters = source.plan().reach(visit.site().id()).map(Reach::subReaches).orElse(List.of()).stream()
                 .map(piece -> String.valueOf(piece.letter()))
                 .toList();
         return new OtherRecords(heading(source, visit), planned(source, visit), letters, false);
@@ -42,8 +38,8 @@ record OtherRecords(String heading, String planned, List<String> rows, boolean l
     }
 
     private static String heading(PlanSource source, SiteDay visit) {
-        return visit.site().id() + ", " + source.clock().day(visit.date()) + ": "
-                + source.methodLabel(visit.method()) + ", " + visit.parts();
+        return visit.site().id() + ", " + source.clock().day(visit.date()) + ": " + source.methodLabel(visit.method())
+                + ", " + visit.parts();
     }
 
     private static String planned(PlanSource source, SiteDay visit) {

@@ -87,8 +87,9 @@ final class PdfPress {
         facts.setModificationDate(calendar(book.madeAt()));
         document.setDocumentInformation(facts);
         document.getDocumentCatalog().setLanguage("en");
-        document.setDocumentId(
-                31L * book.title().hashCode() + book.footer().hashCode() + book.madeAt().toEpochMilli());
+        document.setDocumentId(31L * book.title().hashCode()
+                + book.footer().hashCode()
+                + book.madeAt().toEpochMilli());
     }
 
     private static Calendar calendar(Instant at) {

@@ -28,9 +28,8 @@ record PlanSource(Round round, RoundPlan plan, PackClock clock) {
     List<SiteDay> siteDays(CrewDay day) {
         Map<String, List<Activity>> bySite = new LinkedHashMap<>();
         for (Activity visit : day.visits()) {
-            visit.site()
-                    .ifPresent(site -> bySite.computeIfAbsent(site, any -> new ArrayList<>())
-                            .add(visit));
+            visit.site().ifPresent(site -> bySite.computeIfAbsent(site, any -> new ArrayList<>())
+                    .add(visit));
         }
         return bySite.entrySet().stream()
                 .flatMap(entry -> round.site(entry.getKey()).stream()
@@ -73,8 +72,7 @@ record PlanSource(Round round, RoundPlan plan, PackClock clock) {
 
     Optional<CrewDayLoad> load(CrewDay day) {
         return plan.kit().loads().stream()
-                .filter(load ->
-                        load.crew().equals(day.crew()) && load.date().equals(day.date()))
+                .filter(load -> load.crew().equals(day.crew()) && load.date().equals(day.date()))
                 .findFirst();
     }
 
@@ -106,7 +104,9 @@ record PlanSource(Round round, RoundPlan plan, PackClock clock) {
     }
 
     String placeName(String place) {
-        return place.equals(round.header().depot().id()) ? round.header().depot().name() : place;
+        return place.equals(round.header().depot().id())
+                ? round.header().depot().name()
+                : place;
     }
 
     /** The last moment at which a call is due after the planned end of a visit. */

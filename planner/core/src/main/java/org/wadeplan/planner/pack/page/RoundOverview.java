@@ -42,13 +42,17 @@ record RoundOverview(
         return new RoundOverview(
                 source.round().header().title(),
                 source.round().header().agency(),
-                source.plan().week().crewDays().stream().map(day -> day(source, day)).toList(),
+                source.plan().week().crewDays().stream()
+                        .map(day -> day(source, day))
+                        .toList(),
                 WeekPicture.of(source.plan().week().crewDays(), source.clock().zone())
                         .html(),
                 source.plan().decisions().stream()
                         .map(decision -> method(source, decision))
                         .toList(),
-                source.plan().week().unplaced().stream().map(RoundOverview::unplaced).toList(),
+                source.plan().week().unplaced().stream()
+                        .map(RoundOverview::unplaced)
+                        .toList(),
                 source.plan().findings().stream().map(RoundOverview::finding).toList(),
                 source.plan().week().score(),
                 versions(source));
@@ -88,8 +92,10 @@ record RoundOverview(
     private static List<Fact> versions(PlanSource source) {
         List<Fact> versions = new ArrayList<>();
         var version = source.plan().version();
-        versions.add(new Fact("Plan", version.label() + ", program " + version.program() + ", seed " + version.seed()
-                + ", " + version.iterations() + " iterations"));
+        versions.add(new Fact(
+                "Plan",
+                version.label() + ", program " + version.program() + ", seed " + version.seed() + ", "
+                        + version.iterations() + " iterations"));
         versions.add(new Fact("Input files", "SHA-256 " + version.inputHash()));
         Map<String, String> tables = new TreeMap<>();
         source.plan().decisions().forEach(decision -> tables.put(decision.table(), decision.tableHash()));

@@ -49,7 +49,9 @@ record RunSheet(
                 "Crew " + day.crew() + ", " + clock.day(day.date()),
                 facts(source, day),
                 warnings(source, day),
-                day.activities().stream().map(activity -> row(source, day, activity)).toList(),
+                day.activities().stream()
+                        .map(activity -> row(source, day, activity))
+                        .toList(),
                 source.siteDays(day).stream().map(visit -> call(source, visit)).toList(),
                 overdueRule(source.round().header().checkIn()),
                 source.siteDays(day).stream().map(visit -> terms(source, visit)).toList(),
@@ -90,8 +92,8 @@ record RunSheet(
 
     static String awaiting(PlanSource source, SiteDay visit) {
         return source.permission(visit.site().id(), visit.date())
-                .map(permission -> String.join(" ", permission.awaiting()) + " "
-                        + String.join(" ", permission.blocks()))
+                .map(permission ->
+                        String.join(" ", permission.awaiting()) + " " + String.join(" ", permission.blocks()))
                 .orElse("Nobody has checked permits and consents for this visit.")
                 .strip();
     }
@@ -161,10 +163,12 @@ record RunSheet(
         List<String> lines = new ArrayList<>(permission.conditions());
         permission
                 .accessFrom()
-                .ifPresent(from -> lines.add("On the land from " + source.clock().time(from) + "."));
+                .ifPresent(
+                        from -> lines.add("On the land from " + source.clock().time(from) + "."));
         permission
                 .accessUntil()
-                .ifPresent(until -> lines.add("Off the land by " + source.clock().time(until) + "."));
+                .ifPresent(
+                        until -> lines.add("Off the land by " + source.clock().time(until) + "."));
         return lines;
     }
 
@@ -172,8 +176,7 @@ record RunSheet(
         return source.siteDays(day).stream()
                 .flatMap(visit -> source.plan().effort(visit.site().id()).stream())
                 .flatMap(effort -> effort.batteries().stream()
-                        .map(need -> new Fact(
-                                effort.site(), need.packs() + " packs charged. " + need.explanation())))
+                        .map(need -> new Fact(effort.site(), need.packs() + " packs charged. " + need.explanation())))
                 .toList();
     }
 }

@@ -39,7 +39,8 @@ record SiteDay(CrewDay day, Site site, List<Activity> visits) {
     }
 
     boolean has(VisitPart part) {
-        return visits.stream().anyMatch(visit -> visit.part().filter(part::equals).isPresent());
+        return visits.stream()
+                .anyMatch(visit -> visit.part().filter(part::equals).isPresent());
     }
 
     /** {@code set}, or {@code mark and night}. */

@@ -26,10 +26,8 @@ record SubReachSheets(String heading, List<Sheet> sheets, String subReachCount) 
     static SubReachSheets of(PlanSource source, SiteDay visit) {
         String heading = visit.site().id() + ", " + source.clock().day(visit.date());
         String expected = expected(source, visit);
-        List<SubReach> pieces = source.plan()
-                .reach(visit.site().id())
-                .map(Reach::subReaches)
-                .orElse(List.of());
+        List<SubReach> pieces =
+                source.plan().reach(visit.site().id()).map(Reach::subReaches).orElse(List.of());
         return new SubReachSheets(
                 heading,
                 IntStream.range(0, pieces.size())
@@ -41,8 +39,8 @@ record SubReachSheets(String heading, List<Sheet> sheets, String subReachCount) 
     private static Sheet sheet(String heading, SubReach piece, String expected, boolean shade) {
         return new Sheet(
                 heading + " – sub-reach " + piece.letter(),
-                piece.downstream().name() + " up to " + piece.upstream().name() + ", "
-                        + Figures.plain(piece.lengthM()) + " m",
+                piece.downstream().name() + " up to " + piece.upstream().name() + ", " + Figures.plain(piece.lengthM())
+                        + " m",
                 expected,
                 shade,
                 BLANK_CATCH);

@@ -32,7 +32,10 @@ final class Templates {
 
     private static Template compile(String name) {
         try (Reader source = reader(name)) {
-            return Mustache.compiler().escapeHTML(true).withLoader(Templates::reader).compile(source);
+            return Mustache.compiler()
+                    .escapeHTML(true)
+                    .withLoader(Templates::reader)
+                    .compile(source);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -96,7 +96,8 @@ record VisitPage(
         return source.plan()
                 .decision(site)
                 .map(decision -> "Table " + decision.table() + ", version "
-                        + decision.tableHash().substring(0, Math.min(10, decision.tableHash().length())))
+                        + decision.tableHash()
+                                .substring(0, Math.min(10, decision.tableHash().length())))
                 .orElse("");
     }
 
@@ -119,13 +120,11 @@ record VisitPage(
                 effort.basis());
     }
 
-    private static String window(
-            PackClock clock,
-            SiteDay visit,
-            Optional<Instant> from,
-            Optional<Instant> until) {
-        String opens = from.map(at -> "from " + clock.timeOn(visit.date(), at) + " ").orElse("");
-        String closes = until.map(at -> "until " + clock.timeOn(visit.date(), at)).orElse("");
+    private static String window(PackClock clock, SiteDay visit, Optional<Instant> from, Optional<Instant> until) {
+        String opens =
+                from.map(at -> "from " + clock.timeOn(visit.date(), at) + " ").orElse("");
+        String closes =
+                until.map(at -> "until " + clock.timeOn(visit.date(), at)).orElse("");
         String both = (opens + closes).strip();
         return both.isEmpty() ? "" : both + ": ";
     }
