@@ -15,7 +15,8 @@ import picocli.CommandLine.Command;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        description = "every problem of the round folder at once, with file, line, column, what is allowed and what to do")
+        description =
+                "every problem of the round folder at once, with file, line, column, what is allowed and what to do")
 final class CheckCommand extends RoundCommand {
 
     CheckCommand(Console console) {

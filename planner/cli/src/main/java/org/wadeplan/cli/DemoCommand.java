@@ -1,8 +1,8 @@
 package org.wadeplan.cli;
 
-import org.wadeplan.geo.problem.DiskException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.planner.files.RoundCopy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

@@ -1,9 +1,9 @@
 package org.wadeplan.cli;
 
-import org.wadeplan.geo.problem.DiskException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.planner.hazard.VisitBriefing;
 import org.wadeplan.planner.pack.PackResult;
 import org.wadeplan.planner.pack.PackWriter;

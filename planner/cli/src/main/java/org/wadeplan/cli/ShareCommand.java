@@ -1,9 +1,9 @@
 package org.wadeplan.cli;
 
-import org.wadeplan.geo.problem.DiskException;
-import org.wadeplan.geo.problem.Problem;
 import java.nio.file.Path;
 import java.util.List;
+import org.wadeplan.geo.problem.DiskException;
+import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.pack.ShareFile;
 import org.wadeplan.planner.pack.ShareKind;
 import org.wadeplan.planner.plan.RoundPlan;
@@ -14,9 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** One file of the pack alone. */
-@Command(
-        mixinStandardHelpOptions = true,
-        description = "write this one file of the pack")
+@Command(mixinStandardHelpOptions = true, description = "write this one file of the pack")
 final class ShareCommand extends RoundCommand {
 
     @Mixin

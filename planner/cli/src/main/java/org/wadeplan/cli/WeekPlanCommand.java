@@ -1,8 +1,8 @@
 package org.wadeplan.cli;
 
+import java.util.List;
 import org.wadeplan.geo.io.WholeFile;
 import org.wadeplan.geo.problem.DiskException;
-import java.util.List;
 import org.wadeplan.planner.plan.PlanJson;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.plan.RoundPlanner;

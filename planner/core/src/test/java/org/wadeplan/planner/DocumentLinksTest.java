@@ -40,8 +40,10 @@ class DocumentLinksTest {
 
     private static List<Path> pages() throws IOException {
         try (Stream<Path> docs = Files.walk(ProjectFolder.ROOT.resolve("docs"))) {
-            List<Path> pages = new ArrayList<>(
-                    docs.filter(file -> file.toString().endsWith(".md")).sorted().toList());
+            List<Path> pages =
+                    new ArrayList<>(docs.filter(file -> file.toString().endsWith(".md"))
+                            .sorted()
+                            .toList());
             pages.add(ProjectFolder.ROOT.resolve("README.md"));
             pages.add(ProjectFolder.ROOT.resolve("DEVELOPERS.md"));
             return pages;

@@ -20,8 +20,8 @@ class SourceSizeTest {
     private static final int MOST_LINES_IN_A_METHOD = 40;
 
     /** A method starts at four or eight blanks, has brackets, and opens a block; it ends at a lone brace of that depth. */
-    private static final Pattern METHOD_START =
-            Pattern.compile("^( {4}| {8})(?!(?:return|throw|new|if|for|while|switch|try|else|do)\\b)[\\w@<].*\\).*\\{$");
+    private static final Pattern METHOD_START = Pattern.compile(
+            "^( {4}| {8})(?!(?:return|throw|new|if|for|while|switch|try|else|do)\\b)[\\w@<].*\\).*\\{$");
 
     @Test
     void noFileIsTooLong() throws IOException {

@@ -25,7 +25,11 @@ public final class RoundCopy {
      */
     public static int copy(Path source, Path target) throws DiskException {
         if (!Files.isDirectory(source)) {
-            throw new DiskException(source, "there is no round folder there", "check the path", new NoSuchFileException(source.toString()));
+            throw new DiskException(
+                    source,
+                    "there is no round folder there",
+                    "check the path",
+                    new NoSuchFileException(source.toString()));
         }
         try {
             refuseIfInUse(target);
@@ -62,7 +66,10 @@ public final class RoundCopy {
 
     private static DiskException taken(Path target, String what) {
         return new DiskException(
-                target, what, "choose a folder that does not exist yet", new FileAlreadyExistsException(target.toString()));
+                target,
+                what,
+                "choose a folder that does not exist yet",
+                new FileAlreadyExistsException(target.toString()));
     }
 
     private static List<Path> filesOf(Path source) throws IOException {

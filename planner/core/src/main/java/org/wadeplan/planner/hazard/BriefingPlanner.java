@@ -34,21 +34,19 @@ public final class BriefingPlanner {
     }
 
     private static Optional<PlannedPart> planned(Round round, CrewDay day, Activity visit) {
-        return visit.site()
-                .flatMap(round::site)
-                .flatMap(site -> visit.method()
-                        .flatMap(round::method)
-                        .map(method -> new PlannedPart(round, day, visit, site, method)));
+        return visit.site().flatMap(round::site).flatMap(site -> visit.method()
+                .flatMap(round::method)
+                .map(method -> new PlannedPart(round, day, visit, site, method)));
     }
 
     private static VisitBriefing briefing(PlannedPart part, List<Reach> reaches) {
-        Assessment assessment = Assessor.assess(
-                VisitExposure.of(part), part.round().hazardRegister());
+        Assessment assessment =
+                Assessor.assess(VisitExposure.of(part), part.round().hazardRegister());
         Optional<Reach> reach = reaches.stream()
                 .filter(laid -> laid.site().equals(part.site().id()))
                 .findFirst();
-        Briefing briefing = BriefingWriter.write(
-                assessment, VisitEmergency.of(part, reach), roles(part), Optional.empty());
+        Briefing briefing =
+                BriefingWriter.write(assessment, VisitEmergency.of(part, reach), roles(part), Optional.empty());
         return new VisitBriefing(
                 part.site().id(),
                 part.day().date(),

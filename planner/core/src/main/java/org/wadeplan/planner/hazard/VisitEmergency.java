@@ -29,8 +29,9 @@ final class VisitEmergency {
                 Optional.of(rules.emergencyNumber()).filter(number -> !number.isBlank()),
                 Optional.of(LocalTime.ofInstant(finish, zone)),
                 Optional.of(LocalTime.ofInstant(finish.plusSeconds(60L * rules.overdueAfterMin()), zone)),
-                Optional.of("the " + rules.contactRole() + " calls the crew, then a second way, then the supervisor, then "
-                        + rules.emergencyNumber() + "; local plans come first"));
+                Optional.of(
+                        "the " + rules.contactRole() + " calls the crew, then a second way, then the supervisor, then "
+                                + rules.emergencyNumber() + "; local plans come first"));
     }
 
     private static List<String> positions(PlannedPart planned, Reach reach) {
@@ -41,7 +42,8 @@ final class VisitEmergency {
                 reach.start().at().eastM(),
                 reach.start().at().northM(),
                 planned.round().terrain().crs().code());
-        String degrees = String.format(Locale.ROOT, "%.5f, %.5f (WGS 84 latitude, longitude)", start.latDeg(), start.lonDeg());
+        String degrees =
+                String.format(Locale.ROOT, "%.5f, %.5f (WGS 84 latitude, longitude)", start.latDeg(), start.lonDeg());
         return List.of(grid, degrees);
     }
 
@@ -62,6 +64,8 @@ final class VisitEmergency {
     private static Optional<String> coverage(PlannedPart planned) {
         return planned.site()
                 .phoneCoverage()
-                .map(phone -> phone ? "a phone worked here before: try it before you go in" : "no phone: carry a beacon or radio");
+                .map(phone -> phone
+                        ? "a phone worked here before: try it before you go in"
+                        : "no phone: carry a beacon or radio");
     }
 }

@@ -76,15 +76,18 @@ final class VisitExposure {
 
     /** A coarse rule on purpose: near dawn and dusk it rather says night than not. */
     private static boolean runsIntoTheDark(PlannedPart planned) {
-        ZonedDateTime start = planned.visit().start().atZone(planned.round().header().zone());
-        ZonedDateTime end = planned.visit().end().atZone(planned.round().header().zone());
+        ZonedDateTime start =
+                planned.visit().start().atZone(planned.round().header().zone());
+        ZonedDateTime end =
+                planned.visit().end().atZone(planned.round().header().zone());
         return start.getHour() < FIRST_LIGHT_HOUR
                 || end.getHour() >= LAST_LIGHT_HOUR
                 || !start.toLocalDate().equals(end.toLocalDate());
     }
 
     private static boolean remote(PlannedPart planned) {
-        boolean noPhone = planned.site().phoneCoverage().map(coverage -> !coverage).orElse(true);
+        boolean noPhone =
+                planned.site().phoneCoverage().map(coverage -> !coverage).orElse(true);
         boolean farFromCare = planned.site().careDriveMin().orElse(Integer.MAX_VALUE) > REMOTE_CARE_MIN;
         return noPhone || farFromCare;
     }
@@ -116,8 +119,8 @@ final class VisitExposure {
                 .filter(activity -> activity.kind() == ActivityKind.TRAVEL)
                 .mapToInt(org.wadeplan.planner.week.Activity::minutes)
                 .sum();
-        long dayMin = Duration.between(planned.day().start(), planned.day().end())
-                .toMinutes();
+        long dayMin =
+                Duration.between(planned.day().start(), planned.day().end()).toMinutes();
         return known.with(Attribute.CREW_SIZE, planned.day().people().size())
                 .with(Attribute.CPR_HOLDERS, firstAiders)
                 .with(Attribute.DRIVE_H, driveMin / 60.0)
@@ -136,7 +139,9 @@ final class VisitExposure {
         more = with(more, Attribute.HUMIDITY_PCT, day.humidityPct());
         more = with(more, Attribute.WIND_KMH, day.windKmH());
         more = with(more, Attribute.RAIN_24H_MM, day.rainMm());
-        return day.thunder().isPresent() ? more.with("thunder-forecast", day.thunder().get()) : more;
+        return day.thunder().isPresent()
+                ? more.with("thunder-forecast", day.thunder().get())
+                : more;
     }
 
     private static Conditions with(Conditions known, Attribute attribute, OptionalDouble value) {

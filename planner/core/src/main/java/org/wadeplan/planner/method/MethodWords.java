@@ -79,8 +79,8 @@ public final class MethodWords {
     private static String noRule(MethodOutcome.NoRule noRule) {
         return "no rule matches; "
                 + noRule.failures().stream()
-                        .map(cell -> "rule " + cell.rule() + " fails at " + cell.input() + " " + cell.value() + ", not in "
-                                + cell.cell())
+                        .map(cell -> "rule " + cell.rule() + " fails at " + cell.input() + " " + cell.value()
+                                + ", not in " + cell.cell())
                         .collect(Collectors.joining("; "));
     }
 

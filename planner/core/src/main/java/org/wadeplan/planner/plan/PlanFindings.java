@@ -19,22 +19,26 @@ final class PlanFindings {
 
     static List<Problem> of(PlanDraft draft) {
         List<Problem> findings = new ArrayList<>(MethodWords.findings(draft.decisions(), draft.round()));
-        missing(draft).forEach(site -> findings.add(Problem.error(
-                "visit-not-placed",
-                SourcePlace.part("plan.json", site.site()),
-                site.site() + " (" + site.method() + ") has no place in this week: " + String.join("; ", site.reasons()),
-                "a day, a crew and a window for every site of the list",
-                "change what the reasons name, use a reserve day, or take the site off the list")));
+        missing(draft)
+                .forEach(site -> findings.add(Problem.error(
+                        "visit-not-placed",
+                        SourcePlace.part("plan.json", site.site()),
+                        site.site() + " (" + site.method() + ") has no place in this week: "
+                                + String.join("; ", site.reasons()),
+                        "a day, a crew and a window for every site of the list",
+                        "change what the reasons name, use a reserve day, or take the site off the list")));
         draft.permissions().stream()
                 .filter(permission -> !permission.authorised())
                 .forEach(permission -> findings.add(notAuthorised(permission)));
         draft.kit().shortages().forEach(shortage -> findings.add(shortage(shortage)));
-        draft.week().estimatedLegs().forEach(leg -> findings.add(Problem.note(
-                "drive-estimated",
-                SourcePlace.file("travel.csv"),
-                leg,
-                "a row for every drive",
-                "add the row with the minutes that it takes")));
+        draft.week()
+                .estimatedLegs()
+                .forEach(leg -> findings.add(Problem.note(
+                        "drive-estimated",
+                        SourcePlace.file("travel.csv"),
+                        leg,
+                        "a row for every drive",
+                        "add the row with the minutes that it takes")));
         return findings;
     }
 

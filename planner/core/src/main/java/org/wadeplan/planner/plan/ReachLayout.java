@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
-import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.geo.reach.ReachLayer;
 import org.wadeplan.geo.reach.SiteStart;
 import org.wadeplan.planner.round.Round;
@@ -23,8 +23,7 @@ public final class ReachLayout {
         ReachLayer layer = new ReachLayer(
                 round.terrain().network(), round.terrain().crs(), round.header().reachRule());
         for (Site site : round.sites()) {
-            Checked<Reach> laid =
-                    layer.lay(
+            Checked<Reach> laid = layer.lay(
                     new SiteStart(site.id(), site.stream(), site.shortCode(), site.start(), site.stakeBank()),
                     SourcePlace.part("sites.csv", site.id()));
             laid.value().ifPresent(reaches::add);

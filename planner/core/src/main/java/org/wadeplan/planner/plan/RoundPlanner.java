@@ -45,7 +45,8 @@ public final class RoundPlanner {
         progress.report(0, 0, "loads and briefings");
         KitPlan kit = LoadPlanner.plan(round, needs, efforts, week);
         List<Permission> permissions = PlacedPermissions.of(round, week);
-        List<VisitBriefing> briefings = BriefingPlanner.plan(round, reaches.value().orElse(List.of()), week);
+        List<VisitBriefing> briefings =
+                BriefingPlanner.plan(round, reaches.value().orElse(List.of()), week);
         PlanDraft draft = new PlanDraft(
                 round,
                 options,

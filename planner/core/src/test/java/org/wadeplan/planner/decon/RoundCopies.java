@@ -18,7 +18,9 @@ public final class RoundCopies {
         try {
             Object[] values = new Object[parts.length];
             for (int i = 0; i < parts.length; i++) {
-                values[i] = parts[i].getName().equals(part) ? value : parts[i].getAccessor().invoke(round);
+                values[i] = parts[i].getName().equals(part)
+                        ? value
+                        : parts[i].getAccessor().invoke(round);
             }
             Class<?>[] types =
                     Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);

@@ -34,7 +34,8 @@ class PlanJsonTest {
         Path file = folder.resolve("plan.json");
         Files.writeString(file, PlanJson.text(plan).replaceFirst("\"vehicle\" : \"V1\"", "\"vehicle\" : \"V2\""));
 
-        assertThat(PlanJson.labelFits(PlanJson.read(file).value().orElseThrow())).isFalse();
+        assertThat(PlanJson.labelFits(PlanJson.read(file).value().orElseThrow()))
+                .isFalse();
     }
 
     @Test

@@ -70,10 +70,12 @@ public final class TrackFiles {
     }
 
     public void reachesGeoJson(Path file) throws DiskException {
-        new GeoJsonWriter(round.terrain().crs()).write(file, new MapLayers(round, reaches).reaches().features());
+        new GeoJsonWriter(round.terrain().crs())
+                .write(file, new MapLayers(round, reaches).reaches().features());
     }
 
     public void stakesGeoJson(Path file) throws DiskException {
-        new GeoJsonWriter(round.terrain().crs()).write(file, new MapLayers(round, reaches).stakes().features());
+        new GeoJsonWriter(round.terrain().crs())
+                .write(file, new MapLayers(round, reaches).stakes().features());
     }
 }
