@@ -122,7 +122,7 @@ final class VisitExposure {
         long dayMin =
                 Duration.between(planned.day().start(), planned.day().end()).toMinutes();
         return known.with(Attribute.CREW_SIZE, planned.day().people().size())
-                .with(Attribute.CPR_HOLDERS, firstAiders)
+                .with(Attribute.CPR_HOLDERS, (double) firstAiders)
                 .with(Attribute.DRIVE_H, driveMin / 60.0)
                 .with(Attribute.DAY_H, dayMin / 60.0);
     }
