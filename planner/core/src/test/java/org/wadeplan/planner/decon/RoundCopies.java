@@ -9,7 +9,7 @@ public final class RoundCopies {
 
     private RoundCopies() {}
 
-    /** @param part the name of a component of {@link Round} */
+    /** The round with the part of that name replaced. */
     public static Round with(Round round, String part, Object value) {
         RecordComponent[] parts = Round.class.getRecordComponents();
         if (Arrays.stream(parts).noneMatch(one -> one.getName().equals(part))) {
@@ -18,7 +18,9 @@ public final class RoundCopies {
         try {
             Object[] values = new Object[parts.length];
             for (int i = 0; i < parts.length; i++) {
-                values[i] = parts[i].getName().equals(part) ? value : parts[i].getAccessor().invoke(round);
+                values[i] = parts[i].getName().equals(part)
+                        ? value
+                        : parts[i].getAccessor().invoke(round);
             }
             Class<?>[] types =
                     Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);

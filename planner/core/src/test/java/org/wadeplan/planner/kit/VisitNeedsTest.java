@@ -48,8 +48,8 @@ class VisitNeedsTest {
 
     @Test
     void leavesOutSitesWithoutAMethod() {
-        MethodDecision undecided = new MethodDecision(
-                "BRN-01", new MethodOutcome.NoRule(List.of()), "survey-method", "0");
+        MethodDecision undecided =
+                new MethodDecision("BRN-01", new MethodOutcome.NoRule(List.of()), "survey-method", "0");
         assertThat(VisitNeeds.of(DemoRound.resolved(), List.of(undecided), List.of()))
                 .isEmpty();
     }
