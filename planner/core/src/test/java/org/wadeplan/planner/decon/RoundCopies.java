@@ -9,7 +9,7 @@ public final class RoundCopies {
 
     private RoundCopies() {}
 
-    /** @param part the name of a component of {@link Round} */
+    /** The round with the part of that name replaced. */
     public static Round with(Round round, String part, Object value) {
         RecordComponent[] parts = Round.class.getRecordComponents();
         if (Arrays.stream(parts).noneMatch(one -> one.getName().equals(part))) {
