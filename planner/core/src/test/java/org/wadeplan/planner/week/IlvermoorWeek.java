@@ -89,7 +89,7 @@ public final class IlvermoorWeek {
     }
 
     private static PartEffort effort(String word) {
-        String[] parts = word.split("[=/]");
+        String[] parts = word.split("[=/]", -1);
         VisitPart part = List.of(VisitPart.values()).stream()
                 .filter(one -> one.word().equals(parts[0]))
                 .findFirst()
