@@ -2,11 +2,15 @@ package org.wadeplan.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.reach.Reach;
+import org.wadeplan.planner.effort.EffortPlanner;
 import org.wadeplan.planner.method.MethodChooser;
+import org.wadeplan.planner.method.MethodDecision;
+import org.wadeplan.planner.method.MethodFindings;
 import org.wadeplan.planner.method.MethodTableCheck;
-import org.wadeplan.planner.method.MethodWords;
+
 import org.wadeplan.planner.plan.ReachLayout;
 import org.wadeplan.planner.round.Round;
 import picocli.CommandLine.Command;
@@ -25,11 +29,13 @@ final class CheckCommand extends RoundCommand {
 
     @Override
     int run(Round round) {
-        var laid = ReachLayout.lay(round);
+        Checked<List<Reach>> laid = ReachLayout.lay(round);
         List<Reach> reaches = laid.value().orElse(List.of());
         List<Problem> findings = new ArrayList<>(laid.problems());
         findings.addAll(MethodTableCheck.problems(round.methodTable(), round));
-        findings.addAll(MethodWords.findings(MethodChooser.decide(round), round));
+        List<MethodDecision> decisions = MethodChooser.decide(round);
+        findings.addAll(MethodFindings.of(round, decisions));
+        findings.addAll(EffortPlanner.findings(round, decisions));
         List<String> text = List.of(
                 round.header().title() + ": " + round.hash().byFile().size() + " files read.",
                 round.sites().size() + " sites, " + reaches.size() + " reaches laid, "

@@ -3,6 +3,7 @@ package org.wadeplan.cli;
 import java.util.List;
 import org.wadeplan.planner.method.MethodChooser;
 import org.wadeplan.planner.method.MethodDecision;
+import org.wadeplan.planner.method.MethodFindings;
 import org.wadeplan.planner.method.MethodWords;
 import org.wadeplan.planner.round.Round;
 import picocli.CommandLine.Command;
@@ -30,6 +31,6 @@ final class MethodDecideCommand extends RoundCommand {
                     MethodWords.method(decision),
                     MethodWords.why(decision));
         }
-        return show(round, MethodWords.findings(decisions, round), decisions, table.lines());
+        return show(round, MethodFindings.of(round, decisions), decisions, table.lines());
     }
 }

@@ -1,12 +1,6 @@
 package org.wadeplan.planner.method;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import org.wadeplan.geo.problem.Problem;
-import org.wadeplan.geo.problem.SourcePlace;
-import org.wadeplan.planner.round.Round;
 
 /** Decisions in words, the same on the terminal, on paper and in the window. */
 public final class MethodWords {
@@ -29,39 +23,6 @@ public final class MethodWords {
     public static String why(MethodDecision decision) {
         return decision.outcome()
                 .fold(MethodWords::matched, MethodWords::undecided, MethodWords::noRule, MethodWords::clash);
-    }
-
-    /** An error for every site without a single answer: such a site is not planned. */
-    public static List<Problem> findings(List<MethodDecision> decisions, Round round) {
-        List<Problem> findings = new ArrayList<>();
-        for (MethodDecision decision : decisions) {
-            code(decision.outcome())
-                    .ifPresent(code -> findings.add(Problem.error(
-                            code,
-                            SourcePlace.part("sites.csv", decision.site()),
-                            decision.site() + " gets no method from " + decision.table() + " of "
-                                    + round.header().id() + ": " + why(decision),
-                            "exactly one rule that matches",
-                            remedy(decision.outcome()))));
-        }
-        return findings;
-    }
-
-    private static Optional<String> code(MethodOutcome outcome) {
-        return outcome.fold(
-                chosen -> Optional.empty(),
-                undecided -> Optional.of("method-undecided"),
-                noRule -> Optional.of("method-no-rule"),
-                clash -> Optional.of("method-clash"));
-    }
-
-    private static String remedy(MethodOutcome outcome) {
-        return outcome.fold(
-                chosen -> "",
-                undecided -> "measure or estimate " + String.join(" and ", undecided.missing())
-                        + " and write it into sites.csv",
-                noRule -> "add a rule for this case, or correct the site's conditions",
-                clash -> "narrow one of the rules, so that each case has one");
     }
 
     private static String matched(MethodOutcome.Chosen chosen) {

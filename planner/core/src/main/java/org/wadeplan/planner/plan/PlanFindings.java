@@ -6,8 +6,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.planner.effort.EffortPlanner;
 import org.wadeplan.planner.kit.Shortage;
-import org.wadeplan.planner.method.MethodWords;
+import org.wadeplan.planner.method.MethodFindings;
 import org.wadeplan.planner.permission.Permission;
 import org.wadeplan.planner.round.Site;
 import org.wadeplan.planner.week.Unplaced;
@@ -18,7 +19,8 @@ final class PlanFindings {
     private PlanFindings() {}
 
     static List<Problem> of(PlanDraft draft) {
-        List<Problem> findings = new ArrayList<>(MethodWords.findings(draft.decisions(), draft.round()));
+        List<Problem> findings = new ArrayList<>(MethodFindings.of(draft.round(), draft.decisions()));
+        findings.addAll(EffortPlanner.findings(draft.round(), draft.decisions()));
         missing(draft)
                 .forEach(site -> findings.add(Problem.error(
                         "visit-not-placed",
