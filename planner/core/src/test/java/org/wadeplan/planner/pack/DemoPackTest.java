@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -74,7 +75,10 @@ class DemoPackTest {
         }
     }
 
-    /** Every cell of every private table but the ids in the first column, which public tables share. */
+    /**
+     * Every cell of every private table but the ids in the first column, which public tables share, and but words that a
+     * public table of the same round tells anyway: a bog may be named after its holder.
+     */
     private static List<String> privateCells() throws IOException {
         List<String> cells = new ArrayList<>();
         for (String table : List.of("consents_private.csv", "people_private.csv")) {
@@ -89,7 +93,21 @@ class DemoPackTest {
                 }
             }
         }
-        return cells;
+        String told = publicTables();
+        return cells.stream().filter(cell -> !told.contains(cell)).toList();
+    }
+
+    private static String publicTables() throws IOException {
+        StringBuilder told = new StringBuilder();
+        try (Stream<Path> files = Files.list(round.folder())) {
+            for (Path file : files.sorted().toList()) {
+                String name = file.getFileName().toString();
+                if (name.endsWith(".csv") && !name.endsWith("_private.csv")) {
+                    told.append(Files.readString(file));
+                }
+            }
+        }
+        return told.toString();
     }
 
     private static String text(Path pdf) throws IOException {
