@@ -70,7 +70,9 @@ final class References {
         check(pests, tables.treatments(), "pest");
         check(KnownIds.of("a resource", tables.deconResources(), "resource"), tables.deconSteps(), "resource");
         KnownIds moments = KnownIds.of("a treatment", tables.treatments(), "treatment")
-                .and(", or always, plant-fragments, chemical, heat or same-water", new LinkedHashSet<>(DeconStepTable.WHEN));
+                .and(
+                        ", or always, plant-fragments, chemical, heat or same-water",
+                        new LinkedHashSet<>(DeconStepTable.WHEN));
         check(moments, tables.deconSteps(), "when");
         check(KnownIds.of("a place", tables.tides(), "place"), tables.waters(), "tide_place");
     }

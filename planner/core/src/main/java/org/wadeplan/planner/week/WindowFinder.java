@@ -195,8 +195,8 @@ public final class WindowFinder {
         Instant dawn = roundUp(sun.civilDawn().get());
         Instant sunset = sun.sunset().get().truncatedTo(ChronoUnit.MINUTES);
         String words = "no access after dark: ";
-        return ordered(new TimeWindow(
-                dawn, sunset, words + "civil dawn " + clock(dawn), words + "sunset " + clock(sunset)));
+        return ordered(
+                new TimeWindow(dawn, sunset, words + "civil dawn " + clock(dawn), words + "sunset " + clock(sunset)));
     }
 
     private TimeWindow hours(MethodPart part, Permission permission) {

@@ -184,8 +184,11 @@ public final class IlvermoorWeek {
             Path folder = at.resolve("demo-sites").resolve(name);
             if (Files.isDirectory(folder)) {
                 var checked = RoundReader.read(folder);
-                return checked.value().orElseThrow(() -> new IllegalStateException(
-                        checked.problems().stream().map(one -> one.sentence()).toList().toString()));
+                return checked.value()
+                        .orElseThrow(() -> new IllegalStateException(checked.problems().stream()
+                                .map(one -> one.sentence())
+                                .toList()
+                                .toString()));
             }
         }
         throw new IllegalStateException("No folder demo-sites/" + name + " here or above");

@@ -30,7 +30,8 @@ final class AloneCheck {
         for (int stop : stops) {
             key.add(stop);
         }
-        return known.get(slot).computeIfAbsent(key, unused -> walkable(model.slots().get(slot), stops));
+        return known.get(slot)
+                .computeIfAbsent(key, unused -> walkable(model.slots().get(slot), stops));
     }
 
     private boolean walkable(Slot slot, int[] stops) {
@@ -81,14 +82,17 @@ final class AloneCheck {
                 : model.jobs().get(stop.job()).stops().get(stop.orderInJob() - 1);
         boolean linked = before != stop && !stop.onLaterDay();
         int ready = linked
-                ? Math.max(arrival, started[before.id()] + stop.part().gapMinMin().orElse(0))
+                ? Math.max(
+                        arrival, started[before.id()] + stop.part().gapMinMin().orElse(0))
                 : arrival;
         int[] windows = stop.windowMin()[slot.dateIndex()];
         for (int i = 0; i < windows.length; i += 2) {
             int start = Math.max(ready, windows[i]);
             if (start + stop.p80Min() <= windows[i + 1]) {
                 started[stop.id()] = start;
-                int gap = linked ? start - started[before.id()] - stop.part().gapMaxMin().orElse(Integer.MAX_VALUE) : 0;
+                int gap = linked
+                        ? start - started[before.id()] - stop.part().gapMaxMin().orElse(Integer.MAX_VALUE)
+                        : 0;
                 startLaterBy = Math.max(startLaterBy, gap);
                 return start + stop.p80Min();
             }

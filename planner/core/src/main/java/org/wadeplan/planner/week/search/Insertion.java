@@ -29,7 +29,10 @@ final class Insertion {
         best = Optional.empty();
         bestScore = Optional.empty();
         place(state, job, 0, -1, -1);
-        long reserveBefore = evaluator.score(state).map(score -> score.levels()[Score.RESERVE_VISITS]).orElse(0L);
+        long reserveBefore = evaluator
+                .score(state)
+                .map(score -> score.levels()[Score.RESERVE_VISITS])
+                .orElse(0L);
         if (bestScore.isEmpty() || bestScore.get().levels()[Score.RESERVE_VISITS] > reserveBefore) {
             tryPuttingAside(state, job);
         }

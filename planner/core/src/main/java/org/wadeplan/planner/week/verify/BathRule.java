@@ -34,7 +34,10 @@ final class BathRule implements WeekRule {
         int room = Math.max(1, resource.capacityKitSets()) * Math.max(0, PlanFacts.minutes(from, until));
         return until.isAfter(from) && needed > room
                 ? List.of(PlanFacts.broken(
-                        "bath", resource.id(), needed + " min are needed between " + facts.clock(from) + " and " + facts.clock(until), room + " min"))
+                        "bath",
+                        resource.id(),
+                        needed + " min are needed between " + facts.clock(from) + " and " + facts.clock(until),
+                        room + " min"))
                 : List.of();
     }
 }

@@ -22,16 +22,28 @@ final class CertificateRule implements WeekRule {
         List<Outing> outings = outings(facts);
         for (Outing outing : outings) {
             int together = outings.stream()
-                    .filter(other -> other.kind().equals(outing.kind()) && other.certificate().equals(outing.certificate()))
-                    .filter(other -> !other.from().isAfter(outing.from()) && other.until().isAfter(outing.from()))
+                    .filter(other -> other.kind().equals(outing.kind())
+                            && other.certificate().equals(outing.certificate()))
+                    .filter(other -> !other.from().isAfter(outing.from())
+                            && other.until().isAfter(outing.from()))
                     .mapToInt(Outing::quantity)
                     .sum();
-            long there = valid(facts, outing).filter(item -> item.availableUntil().filter(outing.from()::isAfter).isEmpty()).count();
-            long throughout = valid(facts, outing).filter(item -> item.availableUntil().filter(outing.until()::isAfter).isEmpty()).count();
+            long there = valid(facts, outing)
+                    .filter(item ->
+                            item.availableUntil().filter(outing.from()::isAfter).isEmpty())
+                    .count();
+            long throughout = valid(facts, outing)
+                    .filter(item -> item.availableUntil()
+                            .filter(outing.until()::isAfter)
+                            .isEmpty())
+                    .count();
             if (together > there || outing.quantity() > throughout) {
                 problems.add(PlanFacts.broken(
-                        "certificate", outing.day(), together + " " + outing.kind() + " out at " + facts.clock(outing.from()),
-                        Math.min(there, throughout) + " with a valid " + outing.certificate() + ", in service and there"));
+                        "certificate",
+                        outing.day(),
+                        together + " " + outing.kind() + " out at " + facts.clock(outing.from()),
+                        Math.min(there, throughout) + " with a valid " + outing.certificate()
+                                + ", in service and there"));
             }
         }
         return problems;
@@ -43,9 +55,11 @@ final class CertificateRule implements WeekRule {
     private static java.util.stream.Stream<StoreItem> valid(PlanFacts facts, Outing outing) {
         return facts.round().store().items().stream()
                 .filter(item -> item.kind().equals(outing.kind()) && item.state() != StoreState.OUT_OF_SERVICE)
-                .filter(item -> item.certificates().stream().anyMatch(one -> one.certificate().equals(outing.certificate())
-                        && one.validOn(outing.day().date())))
-                .filter(item -> item.availableFrom().filter(outing.from()::isBefore).isEmpty());
+                .filter(item -> item.certificates().stream()
+                        .anyMatch(one -> one.certificate().equals(outing.certificate())
+                                && one.validOn(outing.day().date())))
+                .filter(item ->
+                        item.availableFrom().filter(outing.from()::isBefore).isEmpty());
     }
 
     private static List<Outing> outings(PlanFacts facts) {
@@ -72,13 +86,22 @@ final class CertificateRule implements WeekRule {
                         && visit.part().filter(need.part()::equals).isPresent();
                 if (asked) {
                     int people = need.per() == KitPer.PERSON ? day.people().size() : 1;
-                    most.merge(need.kind() + "\t" + need.certificate().get(), (int) Math.ceil(need.quantity()) * people, Math::max);
+                    most.merge(
+                            need.kind() + "\t" + need.certificate().get(),
+                            (int) Math.ceil(need.quantity()) * people,
+                            Math::max);
                 }
             }
         }
         most.forEach((key, quantity) -> {
             String[] words = key.split("\t", 2);
-            outings.add(new Outing(day, words[0], words[1], quantity, out.get(0).start(), out.get(out.size() - 1).end()));
+            outings.add(new Outing(
+                    day,
+                    words[0],
+                    words[1],
+                    quantity,
+                    out.get(0).start(),
+                    out.get(out.size() - 1).end()));
         });
     }
 }

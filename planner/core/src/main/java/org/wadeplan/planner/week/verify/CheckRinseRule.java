@@ -25,10 +25,14 @@ final class CheckRinseRule implements WeekRule {
             int rinsed = 0;
             for (Activity activity : touching(facts, set.id())) {
                 if (activity.kind() == ActivityKind.VISIT) {
-                    boolean moved = before.filter(one -> !one.place().equals(activity.place())).isPresent();
+                    boolean moved = before.filter(one -> !one.place().equals(activity.place()))
+                            .isPresent();
                     if (moved && rinsed < rinseMin) {
                         problems.add(PlanFacts.broken(
-                                "rinse", activity.place(), set.id() + " comes from " + before.get().place() + " after " + rinsed + " min of rinsing",
+                                "rinse",
+                                activity.place(),
+                                set.id() + " comes from " + before.get().place() + " after " + rinsed
+                                        + " min of rinsing",
                                 rinseMin + " min of check and rinse, or a full cleaning"));
                     }
                     before = Optional.of(activity);

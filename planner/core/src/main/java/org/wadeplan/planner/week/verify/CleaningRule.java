@@ -14,11 +14,17 @@ final class CleaningRule implements WeekRule {
     public List<Problem> check(PlanFacts facts) {
         List<Problem> problems = new ArrayList<>();
         for (DeconTask task : facts.week().decon()) {
-            int busy = task.steps().stream().filter(DeconStep::crewBusy).mapToInt(DeconStep::minutes).sum();
+            int busy = task.steps().stream()
+                    .filter(DeconStep::crewBusy)
+                    .mapToInt(DeconStep::minutes)
+                    .sum();
             int all = task.steps().stream().mapToInt(DeconStep::minutes).sum();
-            if (PlanFacts.minutes(task.start(), task.crewFree()) < busy || PlanFacts.minutes(task.start(), task.released()) < all) {
+            if (PlanFacts.minutes(task.start(), task.crewFree()) < busy
+                    || PlanFacts.minutes(task.start(), task.released()) < all) {
                 problems.add(PlanFacts.broken(
-                        "cleaning", task.kitSet(), "released " + PlanFacts.minutes(task.start(), task.released()) + " min after its start",
+                        "cleaning",
+                        task.kitSet(),
+                        "released " + PlanFacts.minutes(task.start(), task.released()) + " min after its start",
                         busy + " min of work and " + all + " min in all"));
             }
             boolean inDay = facts.week().crewDays().stream()
@@ -30,7 +36,10 @@ final class CleaningRule implements WeekRule {
                             && !activity.end().isBefore(task.crewFree()));
             if (!inDay) {
                 problems.add(PlanFacts.broken(
-                        "cleaning", task.kitSet(), "crew " + task.crew() + " has no time for it at " + facts.clock(task.start()), "a cleaning in its day"));
+                        "cleaning",
+                        task.kitSet(),
+                        "crew " + task.crew() + " has no time for it at " + facts.clock(task.start()),
+                        "a cleaning in its day"));
             }
         }
         return problems;

@@ -17,26 +17,42 @@ final class CompetenceRule implements WeekRule {
         List<Problem> problems = new ArrayList<>();
         for (Visit visit : facts.visits()) {
             if (visit.part().isEmpty()) {
-                problems.add(PlanFacts.broken("competence", visit.name(), "the round does not know this part of this method", "a part of methods"));
+                problems.add(PlanFacts.broken(
+                        "competence",
+                        visit.name(),
+                        "the round does not know this part of this method",
+                        "a part of methods"));
                 continue;
             }
             MethodPart part = visit.part().get();
             List<Person> people = facts.people(visit.day());
             LocalDate date = visit.day().date();
-            int byRule = facts.plan().decision(visit.activity().site().orElse("")).flatMap(one -> one.chosen())
-                    .map(MethodOutcome.Chosen::crewMin).filter(java.util.OptionalInt::isPresent)
-                    .map(java.util.OptionalInt::getAsInt).orElse(0);
+            int byRule = facts.plan()
+                    .decision(visit.activity().site().orElse(""))
+                    .flatMap(one -> one.chosen())
+                    .map(MethodOutcome.Chosen::crewMin)
+                    .filter(java.util.OptionalInt::isPresent)
+                    .map(java.util.OptionalInt::getAsInt)
+                    .orElse(0);
             int operators = 0;
             int either = 0;
             int aiders = 0;
             boolean driver = false;
             for (Person person : people) {
-                boolean operates = person.liveCircuit() && person.roles().contains("operator")
-                        && person.operatorUntil().filter(until -> !date.isAfter(until)).isPresent();
-                boolean nets = person.liveCircuit() && (person.roles().contains("netter") || person.roles().contains("operator"));
+                boolean operates = person.liveCircuit()
+                        && person.roles().contains("operator")
+                        && person.operatorUntil()
+                                .filter(until -> !date.isAfter(until))
+                                .isPresent();
+                boolean nets = person.liveCircuit()
+                        && (person.roles().contains("netter") || person.roles().contains("operator"));
                 operators += operates ? 1 : 0;
                 either += operates || nets ? 1 : 0;
-                aiders += person.firstAidUntil().filter(until -> !date.isAfter(until)).isPresent() ? 1 : 0;
+                aiders += person.firstAidUntil()
+                                .filter(until -> !date.isAfter(until))
+                                .isPresent()
+                        ? 1
+                        : 0;
                 driver |= person.driver();
             }
             boolean enough = people.size() >= Math.max(part.crewMin(), byRule)
@@ -46,10 +62,13 @@ final class CompetenceRule implements WeekRule {
                     && driver;
             if (!enough) {
                 problems.add(PlanFacts.broken(
-                        "competence", visit.name(), people.size() + " people, " + operators + " operators, " + (either - operators)
+                        "competence",
+                        visit.name(),
+                        people.size() + " people, " + operators + " operators, " + (either - operators)
                                 + " more who net, " + aiders + " first-aiders, " + (driver ? "a driver" : "no driver"),
-                        Math.max(part.crewMin(), byRule) + " people, " + part.operatorsMin() + " operators, " + part.nettersMin() + " netters, "
-                                + part.firstAidersMin() + " first-aiders, a driver"));
+                        Math.max(part.crewMin(), byRule) + " people, " + part.operatorsMin() + " operators, "
+                                + part.nettersMin() + " netters, " + part.firstAidersMin()
+                                + " first-aiders, a driver"));
             }
         }
         return problems;

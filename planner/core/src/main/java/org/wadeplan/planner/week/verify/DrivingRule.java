@@ -20,14 +20,23 @@ final class DrivingRule implements WeekRule {
     public List<Problem> check(PlanFacts facts) {
         List<Problem> problems = new ArrayList<>();
         for (CrewDay day : facts.week().crewDays()) {
-            boolean nightDriver = facts.people(day).stream().anyMatch(person -> person.driver() && person.nightDriver());
+            boolean nightDriver =
+                    facts.people(day).stream().anyMatch(person -> person.driver() && person.nightDriver());
             for (Activity drive : day.activities()) {
                 if (drive.kind() == ActivityKind.TRAVEL) {
                     if (barred(facts, drive)) {
-                        problems.add(PlanFacts.broken("driving", day, "drives at " + facts.clock(drive.start()), "no driving in those hours"));
+                        problems.add(PlanFacts.broken(
+                                "driving",
+                                day,
+                                "drives at " + facts.clock(drive.start()),
+                                "no driving in those hours"));
                     }
                     if (!nightDriver && (dark(facts, drive.start()) || dark(facts, drive.end()))) {
-                        problems.add(PlanFacts.broken("driving", day, "drives in the dark at " + facts.clock(drive.start()), "a night driver in the crew"));
+                        problems.add(PlanFacts.broken(
+                                "driving",
+                                day,
+                                "drives in the dark at " + facts.clock(drive.start()),
+                                "a night driver in the crew"));
                     }
                 }
             }

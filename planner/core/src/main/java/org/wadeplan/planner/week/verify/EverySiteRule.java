@@ -21,23 +21,37 @@ final class EverySiteRule implements WeekRule {
         for (Visit visit : facts.visits()) {
             String site = visit.activity().site().orElse("?");
             visited.add(site);
-            Optional<String> decided = facts.plan().decision(site).flatMap(one -> one.chosen()).map(MethodOutcome.Chosen::method);
-            if (visit.site().isEmpty() || decided.isEmpty() || !decided.equals(visit.activity().method())) {
+            Optional<String> decided =
+                    facts.plan().decision(site).flatMap(one -> one.chosen()).map(MethodOutcome.Chosen::method);
+            if (visit.site().isEmpty()
+                    || decided.isEmpty()
+                    || !decided.equals(visit.activity().method())) {
                 problems.add(PlanFacts.broken(
-                        "sites", visit.name(), "method " + visit.activity().method().orElse("none"), "decided: " + decided.orElse("none")));
+                        "sites",
+                        visit.name(),
+                        "method " + visit.activity().method().orElse("none"),
+                        "decided: " + decided.orElse("none")));
             }
             if (!facts.round().header().allDays().contains(visit.day().date())) {
-                problems.add(PlanFacts.broken("sites", visit.name(), "on " + visit.day().date(), "a day of the round"));
+                problems.add(PlanFacts.broken(
+                        "sites", visit.name(), "on " + visit.day().date(), "a day of the round"));
             }
         }
         Set<String> explained = new TreeSet<>();
-        facts.week().unplaced().stream().filter(one -> !one.reasons().isEmpty()).map(Unplaced::site).forEach(explained::add);
+        facts.week().unplaced().stream()
+                .filter(one -> !one.reasons().isEmpty())
+                .map(Unplaced::site)
+                .forEach(explained::add);
         for (Site site : facts.round().sites()) {
             if (site.reserveFor().isEmpty() && !visited.contains(site.id()) && !explained.contains(site.id())) {
                 problems.add(PlanFacts.broken("sites", site.id(), "neither visited nor explained", "one of both"));
             }
             if (site.reserveFor().filter(visited::contains).isPresent() && visited.contains(site.id())) {
-                problems.add(PlanFacts.broken("sites", site.id(), "visited though it only stands in for a site that is visited", "one of both"));
+                problems.add(PlanFacts.broken(
+                        "sites",
+                        site.id(),
+                        "visited though it only stands in for a site that is visited",
+                        "one of both"));
             }
         }
         return problems;

@@ -19,7 +19,10 @@ final class FinishRule implements WeekRule {
             if (latest.isPresent()
                     && visit.activity().end().isAfter(facts.at(visit.day().date(), latest.get()))) {
                 problems.add(PlanFacts.broken(
-                        "finish", visit.name(), "ends at " + facts.clock(visit.activity().end()), "by " + latest.get()));
+                        "finish",
+                        visit.name(),
+                        "ends at " + facts.clock(visit.activity().end()),
+                        "by " + latest.get()));
             }
         }
         return problems;

@@ -64,7 +64,8 @@ final class KitTrail {
         if (!others.isEmpty()) {
             broken(visit.name(), set.id() + " comes dirty from " + others + " into " + water, "cleaned first");
         }
-        boolean unready = !used && lastTask.isEmpty() && set.exposedTo().isEmpty() && set.state() != StoreState.CLEAN_DRY;
+        boolean unready =
+                !used && lastTask.isEmpty() && set.exposedTo().isEmpty() && set.state() != StoreState.CLEAN_DRY;
         if (unready) {
             broken(visit.name(), set.id() + " starts the round as " + set.state(), "clean and dry");
         }
@@ -77,22 +78,28 @@ final class KitTrail {
 
     private void afterCleaning(Visit visit, String water, DeconTask task) {
         if (visit.activity().start().isBefore(task.released())) {
-            broken(visit.name(), set.id() + " is released only at " + facts.clock(task.released()), "released before use");
+            broken(
+                    visit.name(),
+                    set.id() + " is released only at " + facts.clock(task.released()),
+                    "released before use");
         }
         for (String from : task.fromWaters()) {
             Optional<Turnaround> row = facts.plan().turnarounds().find(set.id(), from, water);
-            if (!from.equals(water) && row.filter(one -> one.possible() && covered(one, task)).isEmpty()) {
-                broken(visit.name(), "the cleaning of " + set.id() + " after " + from + " does not release it to " + water,
+            if (!from.equals(water)
+                    && row.filter(one -> one.possible() && covered(one, task)).isEmpty()) {
+                broken(
+                        visit.name(),
+                        "the cleaning of " + set.id() + " after " + from + " does not release it to " + water,
                         "what the turnaround table asks");
             }
         }
     }
 
     private static boolean covered(Turnaround row, DeconTask task) {
-        return row.covers().stream()
-                        .allMatch(asked -> task.covers().stream()
-                                .anyMatch(done -> done.pest().equals(asked.pest()) && done.material() == asked.material()))
-                && PlanFacts.minutes(task.start(), task.released()) >= (row.covers().isEmpty() ? 1 : row.crewMin());
+        return row.covers().stream().allMatch(asked -> task.covers().stream()
+                        .anyMatch(done -> done.pest().equals(asked.pest()) && done.material() == asked.material()))
+                && PlanFacts.minutes(task.start(), task.released())
+                        >= (row.covers().isEmpty() ? 1 : row.crewMin());
     }
 
     private void clean(DeconTask task) {
@@ -100,7 +107,10 @@ final class KitTrail {
             broken(set.id(), "cleaned at " + facts.clock(task.start()) + " while in use", "after its last use");
         }
         if (!task.fromWaters().containsAll(dirtyFrom)) {
-            broken(set.id(), "cleaned as from " + task.fromWaters() + " and dirty from " + dirtyFrom, "for every water it touched");
+            broken(
+                    set.id(),
+                    "cleaned as from " + task.fromWaters() + " and dirty from " + dirtyFrom,
+                    "for every water it touched");
         }
         dirtyFrom.clear();
         lastTask = Optional.of(task);

@@ -19,15 +19,19 @@ final class LightRule implements WeekRule {
         for (Visit visit : facts.visits()) {
             if (visit.site().isPresent() && visit.part().isPresent()) {
                 Site site = visit.site().get();
-                boolean held = switch (visit.part().get().light()) {
-                    case DAY -> day(facts, visit, site);
-                    case DARK -> dark(facts, visit, site);
-                    case ANY -> anyLight(facts, visit, site);
-                };
+                boolean held =
+                        switch (visit.part().get().light()) {
+                            case DAY -> day(facts, visit, site);
+                            case DARK -> dark(facts, visit, site);
+                            case ANY -> anyLight(facts, visit, site);
+                        };
                 if (!held) {
                     problems.add(PlanFacts.broken(
-                            "light", visit.name(), facts.clock(visit.wetStart()) + " to " + facts.clock(visit.wetEnd()) + " in the water",
-                            "light: " + visit.part().get().light() + ", by the Sun at " + site.id() + " and the round's rules"));
+                            "light",
+                            visit.name(),
+                            facts.clock(visit.wetStart()) + " to " + facts.clock(visit.wetEnd()) + " in the water",
+                            "light: " + visit.part().get().light() + ", by the Sun at " + site.id()
+                                    + " and the round's rules"));
                 }
             }
         }

@@ -19,11 +19,20 @@ final class OnSiteTimeRule implements WeekRule {
                     .flatMap(one -> visit.activity().part().flatMap(one::part));
             int minutes = visit.activity().minutes();
             if (effort.isEmpty()) {
-                problems.add(PlanFacts.broken("on-site", visit.name(), "no time on site is known for it", "P50 and P80 minutes"));
+                problems.add(PlanFacts.broken(
+                        "on-site", visit.name(), "no time on site is known for it", "P50 and P80 minutes"));
             } else if (minutes < effort.get().p50Min()) {
-                problems.add(PlanFacts.broken("on-site", visit.name(), minutes + " min", "at least P50, " + effort.get().p50Min() + " min"));
+                problems.add(PlanFacts.broken(
+                        "on-site",
+                        visit.name(),
+                        minutes + " min",
+                        "at least P50, " + effort.get().p50Min() + " min"));
             } else if (minutes < effort.get().p80Min()) {
-                problems.add(PlanFacts.doubtful("on-site", visit.name(), minutes + " min", "P80, " + effort.get().p80Min() + " min"));
+                problems.add(PlanFacts.doubtful(
+                        "on-site",
+                        visit.name(),
+                        minutes + " min",
+                        "P80, " + effort.get().p80Min() + " min"));
             }
         }
         return problems;

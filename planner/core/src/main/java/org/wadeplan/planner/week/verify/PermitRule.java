@@ -17,22 +17,33 @@ final class PermitRule implements WeekRule {
         List<Problem> problems = new ArrayList<>();
         for (Visit visit : facts.visits()) {
             String method = visit.activity().method().orElse("");
-            boolean fishless = facts.round().method(method).filter(one -> one.kind() == MethodKind.DRY_RECORD).isPresent();
+            boolean fishless = facts.round()
+                    .method(method)
+                    .filter(one -> one.kind() == MethodKind.DRY_RECORD)
+                    .isPresent();
             if (visit.site().isEmpty() || fishless) {
                 continue;
             }
-            String catchment = facts.round().terrain().network().line(visit.site().get().stream())
-                    .map(StreamLine::catchment).orElse("");
+            String catchment = facts.round()
+                    .terrain()
+                    .network()
+                    .line(visit.site().get().stream())
+                    .map(StreamLine::catchment)
+                    .orElse("");
             List<Permit> held = facts.round().permits().stream()
                     .filter(permit -> permit.catchment().equals(catchment) && names(permit, method))
                     .filter(permit -> allows(permit, visit.day().date()))
                     .toList();
             if (held.isEmpty()) {
                 problems.add(PlanFacts.broken(
-                        "permit", visit.name(), "no permit in " + catchment + " allows " + method + " on " + visit.day().date(),
+                        "permit",
+                        visit.name(),
+                        "no permit in " + catchment + " allows " + method + " on "
+                                + visit.day().date(),
                         "a permit that covers it"));
             } else if (held.stream().noneMatch(permit -> permit.status() == Permit.PermitStatus.GRANTED)) {
-                problems.add(PlanFacts.doubtful("permit", visit.name(), "NOT AUTHORISED: the permit is pending", "a granted permit"));
+                problems.add(PlanFacts.doubtful(
+                        "permit", visit.name(), "NOT AUTHORISED: the permit is pending", "a granted permit"));
             }
         }
         return problems;
@@ -40,14 +51,17 @@ final class PermitRule implements WeekRule {
 
     private static boolean names(Permit permit, String method) {
         List<String> listed = permit.methods();
-        return listed.contains(method) || listed.contains("all") || (method.equals("EFISH_AM") && listed.contains("EFISH"));
+        return listed.contains(method)
+                || listed.contains("all")
+                || (method.equals("EFISH_AM") && listed.contains("EFISH"));
     }
 
     private static boolean allows(Permit permit, LocalDate date) {
         boolean runs = !date.isBefore(permit.validFrom()) && !date.isAfter(permit.validUntil());
-        boolean closed = (permit.closedFrom().isPresent() || permit.closedUntil().isPresent())
-                && !date.isBefore(permit.closedFrom().orElse(LocalDate.MIN))
-                && !date.isAfter(permit.closedUntil().orElse(LocalDate.MAX));
+        boolean closed =
+                (permit.closedFrom().isPresent() || permit.closedUntil().isPresent())
+                        && !date.isBefore(permit.closedFrom().orElse(LocalDate.MIN))
+                        && !date.isAfter(permit.closedUntil().orElse(LocalDate.MAX));
         boolean full = permit.takeCap().filter(cap -> cap.used() >= cap.cap()).isPresent();
         return runs && !closed && !full && permit.status() != Permit.PermitStatus.REFUSED && noticed(permit, date);
     }
@@ -57,8 +71,12 @@ final class PermitRule implements WeekRule {
         if (permit.notifyWorkingDays().isEmpty() || permit.notifiedOn().isEmpty()) {
             return true;
         }
-        long clear = permit.notifiedOn().get().plusDays(1).isAfter(date) ? -1
-                : permit.notifiedOn().get().plusDays(1).datesUntil(date)
+        long clear = permit.notifiedOn().get().plusDays(1).isAfter(date)
+                ? -1
+                : permit.notifiedOn()
+                        .get()
+                        .plusDays(1)
+                        .datesUntil(date)
                         .filter(day -> day.getDayOfWeek().getValue() <= 5)
                         .count();
         return clear >= permit.notifyWorkingDays().getAsInt();

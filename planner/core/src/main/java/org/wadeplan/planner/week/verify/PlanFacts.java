@@ -122,7 +122,11 @@ record PlanFacts(Round round, RoundPlan plan) {
 
     static Problem broken(String code, String row, String found, String expected) {
         return Problem.error(
-                "week-" + code, SourcePlace.part("plan.json", row), found, expected, "plan the week again, or change it");
+                "week-" + code,
+                SourcePlace.part("plan.json", row),
+                found,
+                expected,
+                "plan the week again, or change it");
     }
 
     static Problem doubtful(String code, String row, String found, String expected) {

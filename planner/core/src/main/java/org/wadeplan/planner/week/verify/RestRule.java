@@ -23,7 +23,10 @@ final class RestRule implements WeekRule {
                 int rest = PlanFacts.minutes(days.get(i - 1).end(), days.get(i).start());
                 if (rest < restMin) {
                     problems.add(PlanFacts.broken(
-                            "rest", days.get(i), person.name() + " rests " + rest + " min after " + facts.clock(days.get(i - 1).end()),
+                            "rest",
+                            days.get(i),
+                            person.name() + " rests " + rest + " min after "
+                                    + facts.clock(days.get(i - 1).end()),
                             "at least " + restMin));
                 }
             }

@@ -21,7 +21,8 @@ final class RosterRule implements WeekRule {
                             && one.people().size() == day.people().size())
                     .isPresent();
             if (!same || facts.people(day).size() != day.people().size()) {
-                problems.add(PlanFacts.broken("roster", day, day.people() + " with " + day.vehicle(), "the roster's people and vehicle"));
+                problems.add(PlanFacts.broken(
+                        "roster", day, day.people() + " with " + day.vehicle(), "the roster's people and vehicle"));
             }
         }
         return problems;

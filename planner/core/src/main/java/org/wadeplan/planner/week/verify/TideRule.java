@@ -20,14 +20,20 @@ final class TideRule implements WeekRule {
             boolean wet = visit.part().filter(part -> part.inWaterMin() > 0).isPresent();
             if (water.isPresent() && wet) {
                 boolean held = facts.round().tides().stream()
-                        .filter(low -> water.get().tidePlace().filter(low.place()::equals).isPresent())
+                        .filter(low -> water.get()
+                                .tidePlace()
+                                .filter(low.place()::equals)
+                                .isPresent())
                         .map(LowWater::at)
                         .anyMatch(low -> !visit.wetStart().isBefore(low.minusSeconds(60L * rules.beforeLowMin()))
                                 && !visit.wetEnd().isAfter(low.plusSeconds(60L * rules.afterLowMin())));
                 if (!held) {
                     problems.add(PlanFacts.broken(
-                            "tide", visit.name(), facts.clock(visit.wetStart()) + " to " + facts.clock(visit.wetEnd()) + " in the water",
-                            "from " + rules.beforeLowMin() + " min before low water to " + rules.afterLowMin() + " min after"));
+                            "tide",
+                            visit.name(),
+                            facts.clock(visit.wetStart()) + " to " + facts.clock(visit.wetEnd()) + " in the water",
+                            "from " + rules.beforeLowMin() + " min before low water to " + rules.afterLowMin()
+                                    + " min after"));
                 }
             }
         }

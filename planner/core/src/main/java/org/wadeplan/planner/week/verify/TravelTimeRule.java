@@ -23,15 +23,26 @@ final class TravelTimeRule implements WeekRule {
                     int least = leastMin(facts, place, activity.place());
                     if (activity.minutes() < least) {
                         problems.add(PlanFacts.broken(
-                                "travel", day, place + " to " + activity.place() + " in " + activity.minutes() + " min",
+                                "travel",
+                                day,
+                                place + " to " + activity.place() + " in " + activity.minutes() + " min",
                                 "at least " + least + " min"));
                     }
                 } else if (!activity.place().equals(place)) {
                     problems.add(PlanFacts.broken(
-                            "travel", day, activity.kind() + " at " + activity.place() + " right after being at " + place, "a drive between"));
+                            "travel",
+                            day,
+                            activity.kind() + " at " + activity.place() + " right after being at " + place,
+                            "a drive between"));
                 }
-                if (activity.site().filter(site -> !site.equals(activity.place())).isPresent()) {
-                    problems.add(PlanFacts.broken("travel", day, "visit to " + activity.site().get() + " at " + activity.place(), "at the site"));
+                if (activity.site()
+                        .filter(site -> !site.equals(activity.place()))
+                        .isPresent()) {
+                    problems.add(PlanFacts.broken(
+                            "travel",
+                            day,
+                            "visit to " + activity.site().get() + " at " + activity.place(),
+                            "at the site"));
                 }
                 place = activity.place();
             }
@@ -44,16 +55,19 @@ final class TravelTimeRule implements WeekRule {
         if (from.equals(to)) {
             return 0;
         }
-        return marginMin + facts.round().travel().stream()
-                .filter(leg -> leg.minutes() > 0)
-                .filter(leg -> (leg.from().equals(from) && leg.to().equals(to)))
-                .mapToInt(leg -> leg.minutes())
-                .findFirst()
-                .orElseGet(() -> facts.round().travel().stream()
-                        .filter(leg -> leg.minutes() > 0 && leg.from().equals(to) && leg.to().equals(from))
+        return marginMin
+                + facts.round().travel().stream()
+                        .filter(leg -> leg.minutes() > 0)
+                        .filter(leg -> (leg.from().equals(from) && leg.to().equals(to)))
                         .mapToInt(leg -> leg.minutes())
                         .findFirst()
-                        .orElseGet(() -> estimateMin(facts, from, to)));
+                        .orElseGet(() -> facts.round().travel().stream()
+                                .filter(leg -> leg.minutes() > 0
+                                        && leg.from().equals(to)
+                                        && leg.to().equals(from))
+                                .mapToInt(leg -> leg.minutes())
+                                .findFirst()
+                                .orElseGet(() -> estimateMin(facts, from, to)));
     }
 
     private static int estimateMin(PlanFacts facts, String from, String to) {

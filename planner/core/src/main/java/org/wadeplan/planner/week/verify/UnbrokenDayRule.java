@@ -20,17 +20,24 @@ final class UnbrokenDayRule implements WeekRule {
                 problems.add(PlanFacts.broken("day", day, "nothing to do", "at least one activity"));
                 continue;
             }
-            if (all.get(0).kind() != ActivityKind.LOAD || !all.get(all.size() - 1).place().equals(depot)) {
-                problems.add(PlanFacts.broken("day", day, "does not load first or ends away from the depot", "load, ..., depot"));
+            if (all.get(0).kind() != ActivityKind.LOAD
+                    || !all.get(all.size() - 1).place().equals(depot)) {
+                problems.add(PlanFacts.broken(
+                        "day", day, "does not load first or ends away from the depot", "load, ..., depot"));
             }
             for (int i = 0; i < all.size(); i++) {
                 if (!all.get(i).end().isAfter(all.get(i).start())) {
-                    problems.add(PlanFacts.broken("day", day, all.get(i).kind() + " ends before it starts", "an end after its start"));
+                    problems.add(PlanFacts.broken(
+                            "day", day, all.get(i).kind() + " ends before it starts", "an end after its start"));
                 }
                 if (i > 0 && !all.get(i).start().equals(all.get(i - 1).end())) {
                     problems.add(PlanFacts.broken(
-                            "day", day, all.get(i).kind() + " starts at " + facts.clock(all.get(i).start()) + ", the one before ends at "
-                                    + facts.clock(all.get(i - 1).end()), "no gap and no overlap"));
+                            "day",
+                            day,
+                            all.get(i).kind() + " starts at "
+                                    + facts.clock(all.get(i).start()) + ", the one before ends at "
+                                    + facts.clock(all.get(i - 1).end()),
+                            "no gap and no overlap"));
                 }
             }
         }

@@ -20,15 +20,20 @@ final class WorkingHoursRule implements WeekRule {
         for (CrewDay day : facts.week().crewDays()) {
             int shift = PlanFacts.minutes(day.start(), day.end());
             if (shift > duty.maxShiftMin()) {
-                problems.add(PlanFacts.broken("hours", day, shift + " min from first to last", "at most " + duty.maxShiftMin()));
+                problems.add(PlanFacts.broken(
+                        "hours", day, shift + " min from first to last", "at most " + duty.maxShiftMin()));
             }
             Optional<CrewDayRoster> roster = RosterRule.line(facts, day);
-            LocalTime earliest = roster.flatMap(CrewDayRoster::earliestStart).filter(duty.earliestStart()::isBefore).orElse(duty.earliestStart());
+            LocalTime earliest = roster.flatMap(CrewDayRoster::earliestStart)
+                    .filter(duty.earliestStart()::isBefore)
+                    .orElse(duty.earliestStart());
             if (day.start().isBefore(facts.at(day.date(), earliest))) {
-                problems.add(PlanFacts.broken("hours", day, "starts at " + facts.clock(day.start()), "not before " + earliest));
+                problems.add(PlanFacts.broken(
+                        "hours", day, "starts at " + facts.clock(day.start()), "not before " + earliest));
             }
             roster.flatMap(CrewDayRoster::latestEnd).ifPresent(latest -> {
-                LocalDate date = latest.isAfter(earliest) ? day.date() : day.date().plusDays(1);
+                LocalDate date =
+                        latest.isAfter(earliest) ? day.date() : day.date().plusDays(1);
                 if (day.end().isAfter(facts.at(date, latest))) {
                     problems.add(PlanFacts.broken("hours", day, "ends at " + facts.clock(day.end()), "by " + latest));
                 }
