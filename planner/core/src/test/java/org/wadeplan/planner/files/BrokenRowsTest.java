@@ -182,7 +182,7 @@ class BrokenRowsTest {
                         "WARNING method-with-parts methods.csv, line 6 (RECORD_DRY): RECORD_DRY has the kind none and parts all the same; no visit will be planned. Allowed: no parts, or another kind. Do: check the kind"),
                 new Case(
                         round -> round.with("method.dmn", "<text>\"EFISH_AM\"</text>", "<text>\"EFISH_MA\"</text>"),
-                        "ERROR unknown-code method.dmn, rule 6, column method: \"EFISH_MA\" is not known; nearest is EFISH_AM. Allowed: a method of methods.csv: EFISH, EFISH_AM, TRAP, SPOT, RECORD_DRY, DEFER, REFER. Do: write EFISH_AM if that is meant",
+                        "ERROR method-unknown method.dmn, rule 6, column method: the method \"EFISH_MA\", which methods.csv lacks. Allowed: EFISH, EFISH_AM, TRAP, SPOT, RECORD_DRY, DEFER, REFER. Do: correct the method here or add it to methods.csv",
                         "NOTE method-not-used methods.csv, line 3 (EFISH_AM): no rule of the decision table gives EFISH_AM. Do: delete it, or add the rule that is missing"));
     }
 

@@ -68,7 +68,7 @@ public final class IlvermoorWeek {
         List<VisitEffort> efforts = new ArrayList<>();
         List<VisitKit> kits = new ArrayList<>();
         for (String line : SITES.lines().toList()) {
-            List<String> words = List.of(line.split(" "));
+            List<String> words = List.of(line.split(" ", -1));
             String site = words.get(0);
             String method = words.get(1);
             decisions.add(decision(site, method));
