@@ -82,9 +82,26 @@ public final class GeoJsonReader {
             features.add(feature);
             feature.attributes().forEach((name, value) -> fields.putIfAbsent(name, new Field(name, type(value))));
         }
+        tellOnce("coordinates-not-degrees");
         LayerShape shape =
                 new LayerShape(name(), Optional.of(round.code()), Kind.GEOMETRY, List.copyOf(fields.values()));
         return Checked.of(new FeatureLayer(shape, features), problems);
+    }
+
+    /** A whole file in metres is one mistake, not one for each of its features. */
+    private void tellOnce(String code) {
+        List<Problem> same =
+                problems.stream().filter(problem -> problem.code().equals(code)).toList();
+        if (same.size() > 1) {
+            Problem first = same.get(0);
+            problems.removeAll(same);
+            problems.add(Problem.error(
+                    code,
+                    first.place(),
+                    first.found() + "; so are those of " + (same.size() - 1) + " more features",
+                    first.expected(),
+                    first.remedy()));
+        }
     }
 
     private String name() {

@@ -16,6 +16,9 @@ import org.wadeplan.geo.crs.MetricPoint;
  */
 public final class LineMeasure {
 
+    /** Sums of lengths differ by this much with the order of adding up, in metres; it is no place outside the line. */
+    private static final double ROUNDING_M = 1e-6;
+
     private final LineString line;
     private final Coordinate[] vertices;
     private final double[] chainageM;
@@ -85,8 +88,9 @@ public final class LineMeasure {
      * @throws IllegalArgumentException where the chainage lies outside the line
      */
     public MetricPoint at(double chainage) {
-        int end = segmentEnd(chainage);
-        double share = shareOf(chainage, end);
+        double onLineM = onLine(chainage);
+        int end = segmentEnd(onLineM);
+        double share = shareOf(onLineM, end);
         Coordinate from = vertices[end - 1];
         Coordinate to = vertices[end];
         return new MetricPoint(from.x + share * (to.x - from.x), from.y + share * (to.y - from.y));
@@ -99,7 +103,7 @@ public final class LineMeasure {
      * @throws IllegalArgumentException where the chainage lies outside the line
      */
     public MetricPoint beside(double chainage, double leftM) {
-        int end = segmentEnd(chainage);
+        int end = segmentEnd(onLine(chainage));
         double length = chainageM[end] - chainageM[end - 1];
         double dx = (vertices[end].x - vertices[end - 1].x) / length;
         double dy = (vertices[end].y - vertices[end - 1].y) / length;
@@ -134,12 +138,16 @@ public final class LineMeasure {
         return new Coordinate(at.eastM(), at.northM());
     }
 
-    /** Index of the far vertex of a segment of some length that holds the chainage. */
-    private int segmentEnd(double chainage) {
-        if (!(chainage >= 0 && chainage <= lengthM())) {
+    private double onLine(double chainage) {
+        if (!(chainage >= -ROUNDING_M && chainage <= lengthM() + ROUNDING_M)) {
             throw new IllegalArgumentException(
                     "Chainage " + chainage + " m is outside the line, 0 to " + lengthM() + " m");
         }
+        return Math.min(lengthM(), Math.max(0, chainage));
+    }
+
+    /** Index of the far vertex of a segment of some length that holds the chainage, which must be on the line. */
+    private int segmentEnd(double chainage) {
         int found = Arrays.binarySearch(chainageM, chainage);
         int end = Math.max(1, found >= 0 ? found : -found - 1);
         while (chainageM[end] == chainageM[end - 1]) {

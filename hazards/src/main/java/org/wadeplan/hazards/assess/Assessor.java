@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.wadeplan.hazards.limits.RiseTime;
+import org.wadeplan.hazards.limits.RiseWarning;
+import org.wadeplan.hazards.register.Activity;
+import org.wadeplan.hazards.register.Attribute;
 import org.wadeplan.hazards.register.Condition;
 import org.wadeplan.hazards.register.Control;
 import org.wadeplan.hazards.register.ControlLevel;
@@ -51,8 +55,20 @@ public final class Assessor {
                 register.version(),
                 found,
                 new StopLimits(exposure).of(ranked),
+                rise(),
                 List.copyOf(open),
                 setAside);
+    }
+
+    private Optional<RiseWarning> rise() {
+        if (!exposure.activities().contains(Activity.WADING)) {
+            return Optional.empty();
+        }
+        Conditions known = exposure.conditions();
+        return Optional.of(RiseTime.earliestCredible(new RiseTime.Catchment(
+                known.given(Attribute.FLOW_LENGTH_KM),
+                known.given(Attribute.CATCHMENT_KM2),
+                known.given(Attribute.FLOW_SLOPE))));
     }
 
     private void consider(Hazard hazard) {

@@ -3,7 +3,9 @@ package org.wadeplan.hazards.briefing;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.wadeplan.hazards.assess.SetAside;
+import org.wadeplan.hazards.limits.RiseWarning;
 
 /**
  * A briefing: the part that is read aloud, in order, and what goes to the back of the sheet.
@@ -13,9 +15,10 @@ import org.wadeplan.hazards.assess.SetAside;
  * @param title first line
  * @param goBox what stands in the go box: STOP, NOT REVIEWED, or who reviewed it
  * @param newHere what is new since the last visit; said first
- * @param hazards at most seven, first to say first
+ * @param hazards first to say first; more than seven only where more are new or breached
  * @param alsoCanKill titles of deadly hazards whose details are at the back
  * @param stops breached ones first
+ * @param rise how soon the water could rise, a warning; empty where nobody wades
  * @param emergency lines of the emergency block
  * @param reminders spoken cautions
  * @param cautions printed cautions
@@ -31,6 +34,7 @@ public record Briefing(
         List<HazardBlock> hazards,
         List<String> alsoCanKill,
         List<StopLine> stops,
+        Optional<RiseWarning> rise,
         List<EmergencyBlock.Line> emergency,
         List<String> reminders,
         List<String> cautions,
@@ -72,10 +76,11 @@ public record Briefing(
             lines.add("These can kill here too, see the back: " + String.join(", ", alsoCanKill) + ".");
         }
         stops.stream().filter(stop -> !stop.limit().breached()).forEach(stop -> lines.add(stop.spoken()));
+        rise.ifPresent(warning -> lines.add(warning.sentence()));
         lines.addAll(questions());
         emergency.forEach(line -> lines.add(line.sentence()));
         if (!back.notLookedFor().isEmpty()) {
-            lines.add("Nobody has looked for " + back.notLookedFor().size() + " other things; see the back.");
+            lines.add(back.notLookedFor().size() + " other things are not known; see back.");
         }
         lines.addAll(reminders);
         return lines;

@@ -44,6 +44,7 @@ public final class BriefingWriter {
                 blocks,
                 List.of(),
                 stops,
+                assessment.rise(),
                 emergency.lines(),
                 REMINDERS,
                 CAUTIONS,
@@ -58,11 +59,14 @@ public final class BriefingWriter {
         return Shortening.shortened(topOnly(whole));
     }
 
+    /** The last hazards go to the back until seven are left; a breached or new one stays, even as the eighth. */
     private static Briefing topOnly(Briefing whole) {
         Briefing briefing = whole;
-        for (int i = whole.hazards().size() - 1; i >= MOST_HAZARDS; i--) {
+        for (int i = whole.hazards().size() - 1; i >= 0 && briefing.hazards().size() > MOST_HAZARDS; i--) {
             HazardBlock block = whole.hazards().get(i);
-            briefing = Shortening.moved(briefing, block, block.hazard().canKill());
+            if (Shortening.movable(block, briefing)) {
+                briefing = Shortening.moved(briefing, block, block.hazard().canKill());
+            }
         }
         return briefing;
     }

@@ -13,8 +13,9 @@ import org.wadeplan.hazards.briefing.Briefing.Back;
 import org.wadeplan.hazards.register.ControlLevel;
 
 /**
- * Makes a briefing short enough to read aloud by moving the least pressing parts to the back, one at a time. A breached
- * stop limit never moves; what is new never moves; a deadly hazard may lose its details but its name stays in front.
+ * Makes a briefing short enough to read aloud by moving the least pressing parts to the back, one at a time: questions of
+ * the lower hazards, other ways of working (chosen before the day, not at the water), then whole hazards from the last. A
+ * breached stop limit never moves; what is new never moves; a deadly hazard may lose its details but its name stays in front.
  */
 final class Shortening {
 
@@ -37,9 +38,9 @@ final class Shortening {
 
     private static Optional<Briefing> oneStep(Briefing briefing) {
         return Stream.<Function<Briefing, Optional<Briefing>>>of(
-                        Shortening::lastHarmlessHazardBack,
                         Shortening::lastQuestionBack,
                         Shortening::lastSubstituteBack,
+                        Shortening::lastHarmlessHazardBack,
                         Shortening::lastDeadlyDetailsBack)
                 .flatMap(step -> step.apply(briefing).stream())
                 .findFirst();
@@ -85,7 +86,8 @@ final class Shortening {
                 .findFirst();
     }
 
-    private static boolean movable(HazardBlock block, Briefing briefing) {
+    /** False for what is new and for what the plan already breaches. */
+    static boolean movable(HazardBlock block, Briefing briefing) {
         boolean breached = briefing.stops().stream()
                 .map(StopLine::limit)
                 .anyMatch(limit -> limit.breached()
@@ -162,6 +164,7 @@ final class Shortening {
                 hazards,
                 alsoCanKill,
                 stops,
+                from.rise(),
                 from.emergency(),
                 from.reminders(),
                 from.cautions(),

@@ -25,7 +25,6 @@ public record RiseWarning(OptionalInt withinMin, String sentence) {
     }
 
     static RiseWarning unknown() {
-        return new RiseWarning(
-                OptionalInt.empty(), "How fast this stream rises is not known. Count on minutes. Watch the stick.");
+        return new RiseWarning(OptionalInt.empty(), "How fast water rises here is not known. Watch the stick.");
     }
 }

@@ -34,7 +34,10 @@ public enum Attribute implements Keyed {
     DAY_H("travel and work", "h"),
     DRIVE_TO_CARE_MIN("drive to care", "min"),
     MAT_COVER_PCT("toxic mats on the bed", "%"),
-    FENCE_CROSSINGS("fences to cross", "");
+    FENCE_CROSSINGS("fences to cross", ""),
+    CATCHMENT_KM2("catchment above", "km2"),
+    FLOW_LENGTH_KM("longest flow path above", "km"),
+    FLOW_SLOPE("fall over length of the flow path", "m/m");
 
     private final String words;
     private final String unit;

@@ -42,7 +42,15 @@ public record HazardRegister(String version, String title, String source, List<H
         }
     }
 
-    /** A register in the same form as the shipped one, with every problem of the file at once. */
+    /**
+     * A register in the same form as the shipped one, with every problem of the file at once.
+     *
+     * <p>A row names its {@code id}, {@code version}, {@code title}, {@code consequence} and {@code likelihood} (1 to 5),
+     * {@code when} (a list of lines, each a list of conditions: an {@code activity}, a {@code feature}, or an
+     * {@code attribute} with {@code comparison} and {@code value}; the last two with {@code whenUnknown}: {@code counts}
+     * or {@code ask}), {@code controls} ({@code level}, {@code owner}, {@code text}), {@code sign} and {@code source}; and
+     * where it has any {@code raisedBy}, {@code stops} ({@code say}, {@code limit}, {@code source}) and {@code ask}.
+     */
     public static Checked<HazardRegister> read(Path file) {
         String name = String.valueOf(file.getFileName());
         try {

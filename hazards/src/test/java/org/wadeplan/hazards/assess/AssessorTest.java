@@ -35,17 +35,17 @@ class AssessorTest {
     @Test
     void oldIronUnderCurrentPutsMetalAndShockFirstWithPowerOff() {
         Assessment assessment = assess(ExampleVisits.tollowOldIron());
-        assertThat(assessment.hazards()).extracting(AssessedHazard::id).startsWith("E04", "E01");
+        assertThat(assessment.hazards()).extracting(AssessedHazard::id).startsWith("E01", "E04");
         assertThat(assessment.hazards().subList(0, 2)).allSatisfy(hazard -> {
             assertThat(hazard.canKill()).isTrue();
             assertThat(hazard.controls()).extracting(Control::text).anyMatch(text -> text.toLowerCase(Locale.ROOT)
                     .contains("power off"));
             assertThat(hazard.controls()).extracting(Control::level).isSorted();
         });
-        assertThat(assessment.hazards().get(0).seen())
+        assertThat(assessment.hazards().get(1).seen())
                 .extracting(SiteHazard::sentence)
                 .containsExactly("Sub-reach D: old fence wire and roof iron lie in the bed");
-        assertThat(assessment.hazards().get(1).why()).contains("likelier here: metal in bed");
+        assertThat(assessment.hazards().get(0).why()).contains("likelier here: metal in bed");
         assertThat(assessment.stop()).isFalse();
     }
 
@@ -151,6 +151,23 @@ class AssessorTest {
     }
 
     @Test
+    void whatWasSeenHereIsOneStepLikelierThanTheRegisterSays() {
+        Exposure visit = Exposure.at("X", DAY);
+        assertThat(hazard(assess(visit.present("dwelling-near")), "A02").inherent())
+                .isEqualTo(new RiskScore(2, 3));
+        assertThat(hazard(assess(visit.noted(SiteHazard.of("A02", "two loose dogs"))), "A02")
+                        .inherent())
+                .isEqualTo(new RiskScore(3, 3));
+    }
+
+    @Test
+    void breachedLimitsStandFirst() {
+        Assessment assessment = assess(ExampleVisits.tollowOldIron().measured(Attribute.WATER_TEMP_C, 4));
+        assertThat(assessment.stopLimits().get(0).what()).isEqualTo("Stay out under 5 C.");
+        assertThat(assessment.stopLimits().stream().skip(1)).noneMatch(StopLimit::breached);
+    }
+
+    @Test
     void newHazardsOfTheSiteComeBeforeWorseOnes() {
         Exposure exposure = ExampleVisits.tollowOldIron()
                 .noted(SiteHazard.of("A01", "bull in the paddock until 07:15").asNew());
@@ -210,6 +227,19 @@ class AssessorTest {
         assertThat(assessment.hazards()).extracting(AssessedHazard::id).doesNotContain("W02");
         assertThat(assessment.setAside()).extracting(SetAside::hazardId).containsExactly("W02");
         assertThat(assessment.stopLimits()).extracting(StopLimit::hazardId).contains("WADING");
+    }
+
+    @Test
+    void theCatchmentAboveGivesAWarningOfRisingWater() {
+        Exposure visit = ExampleVisits.tollowOldIron();
+        assertThat(assess(visit).rise().orElseThrow().withinMin()).isEmpty();
+        // Kirpich for 5 km at 0.02 is 61.99 min; half, down to 5 min, is 30 (worked by hand)
+        assertThat(assess(visit.measured(Attribute.FLOW_LENGTH_KM, 5).measured(Attribute.FLOW_SLOPE, 0.02))
+                        .rise()
+                        .orElseThrow()
+                        .withinMin())
+                .hasValue(30);
+        assertThat(assess(Exposure.at("BANK", DAY)).rise()).isEmpty();
     }
 
     @Test

@@ -105,18 +105,26 @@ class BriefingWriterTest {
     @Test
     void tollowOldIronIsReadInTheOrderOfWhatCanKill() {
         Briefing briefing = write(ExampleVisits.tollowOldIron());
-        assertThat(briefing.hazards()).extracting(block -> block.hazard().id()).startsWith("E04", "E01", "W02");
+        assertThat(briefing.hazards()).extracting(block -> block.hazard().id()).startsWith("E01", "E04", "W02");
         assertThat(briefing.spoken())
                 .containsSubsequence(
                         "TOL-01, 2027-09-07: before we go in.",
                         "Reviewed by Pavel on 2027-09-03.",
-                        "1. Metal in the bed with live current. This can kill.",
+                        "1. Electric shock. This can kill.",
+                        "Thandiwe: Call live and dead. Power off before anyone enters, leaves or slips.",
+                        "2. Metal in the bed with live current. This can kill.",
                         "Sub-reach D: old fence wire and roof iron lie in the bed.",
                         "Thandiwe: Power off before the metal. Walk past it dead.",
-                        "2. Electric shock. This can kill.",
                         "Check in: 18:05.",
                         "Overdue: 18:50.",
                         "Anyone may stop the work. No reason needed.");
+    }
+
+    @Test
+    void tollowOldIronKeepsTheChemicalsInFront() {
+        assertThat(write(ExampleVisits.tollowOldIron()).hazards())
+                .extracting(block -> block.hazard().id())
+                .contains("M02");
     }
 
     @Test
@@ -133,6 +141,19 @@ class BriefingWriterTest {
         assertThat(briefing.spoken().get(2))
                 .isEqualTo("STOP NOW. Stay out at depth x speed over 0.6 m2/s (standard adult)."
                         + " The plan has depth x speed 0.95 m2/s.");
+    }
+
+    @Test
+    void aBreachedHazardStaysInFrontHoweverLowItRanks() {
+        Exposure visit = Exposure.at("ALL", LocalDate.of(2027, 9, 7))
+                .doing(Activity.values())
+                .measured(Attribute.MAT_COVER_PCT, 60);
+        Briefing briefing = write(visit);
+        assertThat(Assessor.assess(visit, HazardRegister.shipped()).hazards().subList(0, 7))
+                .extracting(AssessedHazard::id)
+                .doesNotContain("B04");
+        assertThat(briefing.hazards()).extracting(block -> block.hazard().id()).contains("B04");
+        assertThat(briefing.fitsOneTalk()).isTrue();
     }
 
     @Test
@@ -168,7 +189,7 @@ class BriefingWriterTest {
                 EMERGENCY,
                 CrewRoles.of(Map.of("leader", "Thandiwe")),
                 Optional.of(REVIEW));
-        assertThat(briefing.back().rolesWithoutName()).containsExactly("bank watcher", "operator");
+        assertThat(briefing.back().rolesWithoutName()).containsExactly("bank watcher", "first aider", "operator");
     }
 
     @Test
@@ -180,7 +201,7 @@ class BriefingWriterTest {
     @Test
     void theSheetSaysWhenEverythingRestsOnPeople() {
         AssessedHazard metal =
-                write(ExampleVisits.tollowOldIron()).hazards().get(0).hazard();
+                write(ExampleVisits.tollowOldIron()).hazards().get(1).hazard();
         assertThat(HazardBlock.of(1, metal, CREW).leaning()).isPresent();
         assertThat(HazardBlock.of(1, metal, CREW).rating())
                 .isEqualTo("before controls A, in place today A, with every control done B");

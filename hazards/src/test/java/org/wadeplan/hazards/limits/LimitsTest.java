@@ -204,10 +204,10 @@ class LimitsTest {
     }
 
     @Test
-    void anUnknownCatchmentIsCountedAsFast() {
+    void anUnknownCatchmentGetsAWarningAndNoNumber() {
         RiseWarning warning = RiseTime.earliestCredible(
                 new RiseTime.Catchment(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
-        assertThat(warning.sentence()).contains("not known", "Count on minutes");
+        assertThat(warning.sentence()).contains("not known", "Watch the stick");
     }
 
     @Test

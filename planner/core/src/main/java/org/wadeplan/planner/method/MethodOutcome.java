@@ -8,24 +8,46 @@ import java.util.function.Function;
 public sealed interface MethodOutcome {
 
     /**
-     * Exactly one rule matched.
+     * The method is settled: one rule matched, or several that could match name the same method.
      *
      * @param rule its number, from 1 as printed
      * @param method the method it names
      * @param crewMin the smallest crew that the rule asks for; empty where it names none
      * @param readings each input's value beside the rule's cell
+     * @param possibleRules the rule alone where everything that it asks is known; several where something is not known and
+     *     every rule that could still match names the same method. Then {@code rule} is the first of them and
+     *     {@code crewMin} the largest crew that one of them asks for
+     * @param unknown inputs that are not known although a possible rule asks about them: the method holds whatever they are
      */
-    record Chosen(int rule, String ruleId, String method, OptionalInt crewMin, List<Reading> readings)
-            implements MethodOutcome {}
+    record Chosen(
+            int rule,
+            String ruleId,
+            String method,
+            OptionalInt crewMin,
+            List<Reading> readings,
+            List<Integer> possibleRules,
+            List<String> unknown)
+            implements MethodOutcome {
+
+        /** Everything that the rule asks is known. */
+        public Chosen(int rule, String ruleId, String method, OptionalInt crewMin, List<Reading> readings) {
+            this(rule, ruleId, method, crewMin, readings, List.of(rule), List.of());
+        }
+    }
 
     /**
      * Something that matters is not known.
      *
-     * @param missing inputs whose value would settle it
+     * @param missing inputs that can change the outcome, by name
      * @param possibleRules rules that could still match
      * @param possibleMethods methods that could still come out, in table order
+     * @param possibleTroubles what else could come out: {@code no rule fits}, {@code rules 5 and 12 clash}
      */
-    record Undecided(List<String> missing, List<Integer> possibleRules, List<String> possibleMethods)
+    record Undecided(
+            List<String> missing,
+            List<Integer> possibleRules,
+            List<String> possibleMethods,
+            List<String> possibleTroubles)
             implements MethodOutcome {}
 
     /** No rule matched: for each rule the first cell that failed. */

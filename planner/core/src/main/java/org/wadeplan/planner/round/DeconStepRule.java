@@ -7,7 +7,8 @@ import java.util.Optional;
  *
  * @param step brush, pick, soak, rinse, hang or check-rinse
  * @param minutes crew time, minutes; for soak the contact time of the treatment counts instead
- * @param when always, plant-fragments, chemical, heat or same-water
+ * @param when always, plant-fragments, chemical, heat, same-water, or the name of a treatment, whose row then stands in for
+ *     the general rows of that step
  * @param resource the shared place it needs, such as the hot bay
  */
 public record DeconStepRule(

@@ -3,6 +3,7 @@ package org.wadeplan.planner.round;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.wadeplan.hazards.register.HazardRegister;
 import org.wadeplan.planner.method.DecisionTable;
 
 /**
@@ -11,6 +12,7 @@ import org.wadeplan.planner.method.DecisionTable;
  * @param folder where it was read from
  * @param pastVisits oldest first
  * @param methodTable the decision table, parsed
+ * @param hazardRegister the folder's own {@code hazards.json}, or the one that comes with the program
  */
 public record Round(
         Path folder,
@@ -32,6 +34,7 @@ public record Round(
         List<SiteHazard> siteHazards,
         List<DayForecast> forecast,
         List<CarePlace> care,
+        HazardRegister hazardRegister,
         InputHash hash) {
 
     public Optional<Site> site(String id) {

@@ -1,0 +1,160 @@
+package org.wadeplan.planner.decon;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.wadeplan.planner.round.Biosecurity;
+import org.wadeplan.planner.round.DeconResource;
+import org.wadeplan.planner.round.DeconStepRule;
+
+/**
+ * Puts the round's steps around the treatments that were chosen: brush, pick, then each soak with its rinse, hang, and what
+ * runs alone last.
+ *
+ * <p>A step's {@code when} is {@code always}, {@code plant-fragments}, {@code chemical}, {@code heat}, {@code same-water},
+ * or the name of a treatment. A row that names a treatment stands in for the general rows of that step for that treatment.
+ */
+final class StepSequence {
+
+    private final List<DeconStepRule> rules;
+    private final List<DeconResource> resources;
+
+    StepSequence(Biosecurity biosecurity) {
+        this.rules = biosecurity.steps();
+        this.resources = biosecurity.resources();
+    }
+
+    /** What is done between two sites of one water. */
+    List<DeconStep> sameWater() {
+        return rules.stream()
+                .filter(rule -> rule.when().equals("same-water"))
+                .map(StepSequence::attended)
+                .toList();
+    }
+
+    /** The whole clean with these treatments, in order; what people are busy with first, what runs alone last. */
+    List<DeconStep> around(Collection<AppliedTreatment> treatments) {
+        List<DeconStep> steps = new ArrayList<>(general("brush", "always"));
+        if (treatments.stream().anyMatch(AppliedTreatment::pickFirst)) {
+            steps.addAll(general("pick", "plant-fragments"));
+        }
+        for (AppliedTreatment treatment : treatments) {
+            if (!treatment.recipe().kind().runsAlone()) {
+                steps.add(contact(treatment));
+                steps.addAll(stepsFor("rinse", treatment));
+            }
+        }
+        steps.addAll(longestHang(treatments));
+        steps.addAll(alone(treatments));
+        return List.copyOf(steps);
+    }
+
+    private List<DeconStep> longestHang(Collection<AppliedTreatment> treatments) {
+        return treatments.stream()
+                .filter(treatment -> !treatment.recipe().kind().runsAlone())
+                .map(treatment -> stepsFor("hang", treatment))
+                .max(Comparator.comparingInt(StepSequence::minutes))
+                .orElse(List.of());
+    }
+
+    private List<DeconStep> alone(Collection<AppliedTreatment> treatments) {
+        List<DeconStep> steps = new ArrayList<>();
+        for (AppliedTreatment treatment : treatments) {
+            if (treatment.recipe().kind() == AgentKind.FREEZE) {
+                steps.add(contact(treatment));
+            }
+        }
+        double dryingH = treatments.stream()
+                .mapToDouble(StepSequence::hoursOfDrying)
+                .max()
+                .orElse(0);
+        int roomMin = rules.stream()
+                .filter(rule -> rule.step().equals("dry") && rule.when().equals("always"))
+                .mapToInt(DeconStepRule::minutes)
+                .max()
+                .orElse(0);
+        int dryMin = Math.max((int) Math.ceil(dryingH * 60), roomMin);
+        if (dryMin > 0) {
+            String label = "Dry " + Words.number(dryMin / 60.0) + " h, counted from dry to the touch inside and out";
+            steps.add(new DeconStep("dry", label, dryMin, false, dryingPlace(), Optional.empty()));
+        }
+        return steps;
+    }
+
+    private static double hoursOfDrying(AppliedTreatment treatment) {
+        return treatment.recipe().kind() == AgentKind.DRY
+                ? Math.max(treatment.dryingH(), treatment.contactMin() / 60)
+                : treatment.dryingH();
+    }
+
+    private Optional<String> dryingPlace() {
+        return rules.stream()
+                .filter(rule -> rule.step().equals("dry"))
+                .flatMap(rule -> rule.resource().stream())
+                .findFirst();
+    }
+
+    private DeconStep contact(AppliedTreatment treatment) {
+        Recipe recipe = treatment.recipe();
+        Optional<DeconStepRule> rule = rulesFor("soak", recipe).stream().findFirst();
+        String step =
+                switch (recipe.mode()) {
+                    case SOAK -> "soak";
+                    case SPRAY -> "spray";
+                    case FREEZE -> "freeze";
+                    case DRY -> "dry";
+                };
+        String label =
+                rule.map(DeconStepRule::label).orElse(recipe.agent()) + ": " + treatment.wholeContactMin() + " min";
+        Optional<String> resource = rule.flatMap(DeconStepRule::resource).or(() -> resourceOf(recipe));
+        boolean busy = !recipe.kind().runsAlone();
+        return new DeconStep(step, label, treatment.wholeContactMin(), busy, resource, recipe.target());
+    }
+
+    private Optional<String> resourceOf(Recipe recipe) {
+        return resources.stream()
+                .filter(resource -> resource.agent()
+                        .filter(agent -> agent.equals(recipe.agent()))
+                        .isPresent())
+                .map(DeconResource::id)
+                .findFirst();
+    }
+
+    private List<DeconStep> stepsFor(String step, AppliedTreatment treatment) {
+        return rulesFor(step, treatment.recipe()).stream()
+                .map(StepSequence::attended)
+                .toList();
+    }
+
+    private List<DeconStepRule> rulesFor(String step, Recipe recipe) {
+        List<DeconStepRule> own = matching(step, recipe.treatment());
+        if (!own.isEmpty()) {
+            return own;
+        }
+        List<DeconStepRule> kinds = new ArrayList<>(matching(step, recipe.kind().word()));
+        if (!step.equals("brush")) {
+            kinds.addAll(matching(step, "always"));
+        }
+        return kinds;
+    }
+
+    private List<DeconStep> general(String step, String when) {
+        return matching(step, when).stream().map(StepSequence::attended).toList();
+    }
+
+    private List<DeconStepRule> matching(String step, String when) {
+        return rules.stream()
+                .filter(rule -> rule.step().equals(step) && rule.when().equals(when))
+                .toList();
+    }
+
+    private static DeconStep attended(DeconStepRule rule) {
+        return new DeconStep(rule.step(), rule.label(), rule.minutes(), true, rule.resource(), Optional.empty());
+    }
+
+    private static int minutes(List<DeconStep> steps) {
+        return steps.stream().mapToInt(DeconStep::minutes).sum();
+    }
+}

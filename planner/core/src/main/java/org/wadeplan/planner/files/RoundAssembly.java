@@ -1,0 +1,108 @@
+package org.wadeplan.planner.files;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import org.wadeplan.hazards.register.HazardRegister;
+import org.wadeplan.planner.files.CertificateTable.CertificateOf;
+import org.wadeplan.planner.files.MethodPartTable.PartOf;
+import org.wadeplan.planner.method.DecisionTable;
+import org.wadeplan.planner.round.Biosecurity;
+import org.wadeplan.planner.round.InputHash;
+import org.wadeplan.planner.round.ItemCertificate;
+import org.wadeplan.planner.round.Method;
+import org.wadeplan.planner.round.MethodPart;
+import org.wadeplan.planner.round.PackSeconds;
+import org.wadeplan.planner.round.PastVisit;
+import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.RoundHeader;
+import org.wadeplan.planner.round.Store;
+import org.wadeplan.planner.round.StoreItem;
+import org.wadeplan.planner.round.Terrain;
+
+/** Joins what stands in several tables: parts to their methods, certificates to their items. */
+record RoundAssembly(
+        Path folder,
+        RoundHeader header,
+        RoundTables tables,
+        DecisionTable decisions,
+        Terrain terrain,
+        HazardRegister register) {
+
+    Round round(InputHash hash) {
+        return new Round(
+                folder,
+                header,
+                terrain,
+                tables.waters().values(),
+                tables.sites().values(),
+                tables.pastVisits().values().stream()
+                        .sorted(Comparator.comparing(PastVisit::date))
+                        .toList(),
+                tables.travel().values(),
+                tables.methods().values().stream().map(this::withParts).toList(),
+                decisions,
+                store(),
+                tables.people().values(),
+                tables.crewDays().values(),
+                tables.permits().values(),
+                tables.consents().values(),
+                biosecurity(),
+                tables.tides().values(),
+                tables.siteHazards().values(),
+                tables.forecast().values(),
+                tables.care().values(),
+                register,
+                hash);
+    }
+
+    private Method withParts(Method method) {
+        List<MethodPart> parts = tables.methodParts().values().stream()
+                .filter(of -> of.method().equals(method.id()))
+                .map(PartOf::part)
+                .sorted(Comparator.comparingInt(MethodPart::order))
+                .toList();
+        return new Method(method.id(), method.label(), method.kind(), parts, method.source());
+    }
+
+    private Store store() {
+        return new Store(
+                tables.kitSets().values(),
+                tables.store().values().stream().map(this::withCertificates).toList(),
+                tables.kitNeeds().values(),
+                tables.packSeconds().values().stream()
+                        .sorted(Comparator.comparingDouble(PackSeconds::conductivityMaxUsCm))
+                        .toList());
+    }
+
+    private StoreItem withCertificates(StoreItem item) {
+        List<ItemCertificate> certificates = tables.certificates().values().stream()
+                .filter(of -> of.item().equals(item.id()))
+                .map(CertificateOf::certificate)
+                .toList();
+        return new StoreItem(
+                item.id(),
+                item.kind(),
+                item.label(),
+                item.quantity(),
+                item.unit(),
+                item.kitSet(),
+                item.material(),
+                item.state(),
+                item.stateNote(),
+                item.availableFrom(),
+                item.availableUntil(),
+                item.expires(),
+                item.healthPct(),
+                certificates);
+    }
+
+    private Biosecurity biosecurity() {
+        return new Biosecurity(
+                tables.pests().values(),
+                tables.waterPests().values(),
+                tables.treatments().values(),
+                tables.deconSteps().values(),
+                tables.deconResources().values());
+    }
+}

@@ -1,0 +1,121 @@
+package org.wadeplan.planner.files;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.planner.files.CertificateTable.CertificateOf;
+import org.wadeplan.planner.files.MethodPartTable.PartOf;
+import org.wadeplan.planner.round.Barrier;
+import org.wadeplan.planner.round.CarePlace;
+import org.wadeplan.planner.round.Consent;
+import org.wadeplan.planner.round.CrewDayRoster;
+import org.wadeplan.planner.round.DayForecast;
+import org.wadeplan.planner.round.DeconResource;
+import org.wadeplan.planner.round.DeconStepRule;
+import org.wadeplan.planner.round.KitNeed;
+import org.wadeplan.planner.round.KitSet;
+import org.wadeplan.planner.round.LowWater;
+import org.wadeplan.planner.round.Method;
+import org.wadeplan.planner.round.PackSeconds;
+import org.wadeplan.planner.round.PastVisit;
+import org.wadeplan.planner.round.Permit;
+import org.wadeplan.planner.round.Person;
+import org.wadeplan.planner.round.Pest;
+import org.wadeplan.planner.round.Site;
+import org.wadeplan.planner.round.SiteHazard;
+import org.wadeplan.planner.round.StoreItem;
+import org.wadeplan.planner.round.TravelLeg;
+import org.wadeplan.planner.round.Treatment;
+import org.wadeplan.planner.round.Water;
+import org.wadeplan.planner.round.WaterPest;
+
+/** Every table of the folder, each read on its own, so that a broken one hides nothing in the others. */
+record RoundTables(
+        Table<Water> waters,
+        Table<Site> sites,
+        Table<PastVisit> pastVisits,
+        Table<TravelLeg> travel,
+        Table<Method> methods,
+        Table<PartOf> methodParts,
+        Table<KitNeed> kitNeeds,
+        Table<KitSet> kitSets,
+        Table<StoreItem> store,
+        Table<CertificateOf> certificates,
+        Table<Person> people,
+        Table<CrewDayRoster> crewDays,
+        Table<Permit> permits,
+        Table<Consent> consents,
+        Table<Pest> pests,
+        Table<WaterPest> waterPests,
+        Table<Treatment> treatments,
+        Table<DeconStepRule> deconSteps,
+        Table<DeconResource> deconResources,
+        Table<Barrier> barriers,
+        Table<LowWater> tides,
+        Table<SiteHazard> siteHazards,
+        Table<DayForecast> forecast,
+        Table<CarePlace> care,
+        Table<PackSeconds> packSeconds) {
+
+    static RoundTables read(RoundFolder folder) {
+        return new RoundTables(
+                Table.read(folder, WaterTable.KIND),
+                Table.read(folder, SiteTable.KIND),
+                Table.read(folder, PastVisitTable.KIND),
+                Table.read(folder, TravelTable.KIND),
+                Table.read(folder, MethodTable.KIND),
+                Table.read(folder, MethodPartTable.KIND),
+                Table.read(folder, KitNeedTable.KIND),
+                Table.read(folder, KitSetTable.KIND),
+                Table.read(folder, StoreTable.KIND),
+                Table.read(folder, CertificateTable.KIND),
+                Table.read(folder, PersonTable.KIND),
+                Table.read(folder, CrewDayTable.KIND),
+                Table.read(folder, PermitTable.KIND),
+                Table.read(folder, ConsentTable.KIND),
+                Table.read(folder, PestTable.KIND),
+                Table.read(folder, WaterPestTable.KIND),
+                Table.read(folder, TreatmentTable.KIND),
+                Table.read(folder, DeconStepTable.KIND),
+                Table.read(folder, DeconResourceTable.KIND),
+                Table.read(folder, BarrierTable.KIND),
+                Table.read(folder, TideTable.KIND),
+                Table.read(folder, SiteHazardTable.KIND),
+                Table.read(folder, ForecastTable.KIND),
+                Table.read(folder, CareTable.KIND),
+                Table.read(folder, PackSecondsTable.KIND));
+    }
+
+    Stream<Table<?>> all() {
+        return Stream.of(
+                waters,
+                sites,
+                pastVisits,
+                travel,
+                methods,
+                methodParts,
+                kitNeeds,
+                kitSets,
+                store,
+                certificates,
+                people,
+                crewDays,
+                permits,
+                consents,
+                pests,
+                waterPests,
+                treatments,
+                deconSteps,
+                deconResources,
+                barriers,
+                tides,
+                siteHazards,
+                forecast,
+                care,
+                packSeconds);
+    }
+
+    List<Problem> problems() {
+        return all().flatMap(table -> table.problems().stream()).toList();
+    }
+}

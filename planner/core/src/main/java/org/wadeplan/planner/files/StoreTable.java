@@ -1,0 +1,40 @@
+package org.wadeplan.planner.files;
+
+import java.util.List;
+import org.wadeplan.planner.round.Material;
+import org.wadeplan.planner.round.StoreItem;
+import org.wadeplan.planner.round.StoreState;
+
+/** {@code store.csv}: every item and consumable; certificates stand in another table. */
+final class StoreTable {
+
+    static final TableKind<StoreItem> KIND = TableKind.named("store", "item")
+            .required("item kind label quantity unit material state")
+            .optional("kit_set state_note available_from available_until expires health_pct")
+            .makes(StoreTable::storeItem);
+
+    private static final Words<Material> MATERIALS = Words.of(Material.class);
+    private static final Words<StoreState> STATES = Words.of(StoreState.class);
+
+    private StoreTable() {}
+
+    private static StoreItem storeItem(Row row) {
+        StoreItem item = new StoreItem(
+                row.text("item"),
+                row.text("kind"),
+                row.text("label"),
+                row.decimal("quantity", Range.COUNT),
+                row.text("unit"),
+                row.optionalText("kit_set"),
+                row.word("material", MATERIALS),
+                row.word("state", STATES),
+                row.optionalText("state_note"),
+                row.optionalInstant("available_from"),
+                row.optionalInstant("available_until"),
+                row.optionalDate("expires"),
+                row.optionalDecimal("health_pct", Range.PERCENT),
+                List.of());
+        Spans.check(row, "available_from", item.availableFrom(), "available_until", item.availableUntil());
+        return item;
+    }
+}

@@ -1,0 +1,63 @@
+package org.wadeplan.planner.files;
+
+import java.util.List;
+import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.io.FeatureLayer;
+import org.wadeplan.geo.io.GeoPackageReader;
+import org.wadeplan.geo.network.AcceptedRepairs;
+import org.wadeplan.geo.network.StreamHints;
+import org.wadeplan.geo.network.StreamNetwork;
+import org.wadeplan.geo.network.StreamReader;
+import org.wadeplan.geo.problem.Checked;
+import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.planner.round.Barrier;
+import org.wadeplan.planner.round.CatchmentArea;
+import org.wadeplan.planner.round.Parcel;
+import org.wadeplan.planner.round.Terrain;
+
+/** Reads the map layers of the round. */
+record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs repairs) {
+
+    /** No value where there are no stream lines to work with. */
+    Checked<Terrain> read(List<Barrier> barriers, StreamHints hints) {
+        Checked<List<CatchmentArea>> catchments = catchments();
+        Checked<List<Parcel>> parcels = parcels();
+        return network(hints)
+                .map(network -> new Terrain(
+                        crs,
+                        network,
+                        catchments.value().orElse(List.of()),
+                        parcels.value().orElse(List.of()),
+                        barriers))
+                .with(catchments.problems())
+                .with(parcels.problems());
+    }
+
+    private Checked<StreamNetwork> network(StreamHints hints) {
+        String name = folder.nameOf(RoundFolder.STREAMS);
+        return FileLimit.MAP
+                .refusal(folder.path(RoundFolder.STREAMS), name)
+                .<Checked<FeatureLayer>>map(Checked::failed)
+                .orElseGet(() -> new GeoPackageReader(folder.path(RoundFolder.STREAMS), SourcePlace.file(name))
+                        .read(RoundFolder.STREAMS))
+                .then(layer -> new StreamReader(crs, SourcePlace.file(name), hints, repairs).read(layer));
+    }
+
+    private Checked<List<CatchmentArea>> catchments() {
+        return new MapLayer(folder, RoundFolder.CATCHMENTS, crs)
+                .read(
+                        (feature, shape) -> new CatchmentArea(
+                                feature.text("code").orElseThrow(),
+                                feature.text("name").orElse(feature.text("code").orElseThrow()),
+                                shape),
+                        "code");
+    }
+
+    private Checked<List<Parcel>> parcels() {
+        return new MapLayer(folder, RoundFolder.PARCELS, crs)
+                .read(
+                        (feature, shape) ->
+                                new Parcel(feature.text("parcel").orElseThrow(), feature.text("consent_status"), shape),
+                        "parcel");
+    }
+}

@@ -1,0 +1,114 @@
+package org.wadeplan.planner.pack.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.planner.method.MethodDecision;
+import org.wadeplan.planner.method.MethodOutcome.Reading;
+import org.wadeplan.planner.pack.map.WeekPicture;
+import org.wadeplan.planner.week.CrewDay;
+import org.wadeplan.planner.week.Unplaced;
+
+/** The whole round for the manager's wall: the week, each site's method, what is not visited, what was found. */
+record RoundOverview(
+        String title,
+        String agency,
+        List<DayRow> days,
+        String picture,
+        List<MethodRow> methods,
+        List<Fact> unplaced,
+        List<Fact> findings,
+        List<String> score,
+        List<Fact> versions) {
+
+    record DayRow(String date, String crew, String people, String hours, String visits) {}
+
+    record MethodRow(String site, String line, String facts) {}
+
+    boolean hasUnplaced() {
+        return !unplaced.isEmpty();
+    }
+
+    static Section section(PlanSource source, Templates templates) {
+        return new Section(
+                "Round overview", source.round().header().title(), true, templates.fill("round-overview", of(source)));
+    }
+
+    static RoundOverview of(PlanSource source) {
+        return new RoundOverview(
+                source.round().header().title(),
+                source.round().header().agency(),
+                source.plan().week().crewDays().stream()
+                        .map(day -> day(source, day))
+                        .toList(),
+                WeekPicture.of(source.plan().week().crewDays(), source.clock().zone())
+                        .html(),
+                source.plan().decisions().stream()
+                        .map(decision -> method(source, decision))
+                        .toList(),
+                source.plan().week().unplaced().stream()
+                        .map(RoundOverview::unplaced)
+                        .toList(),
+                source.plan().findings().stream().map(RoundOverview::finding).toList(),
+                source.plan().week().score(),
+                versions(source));
+    }
+
+    private static DayRow day(PlanSource source, CrewDay day) {
+        PackClock clock = source.clock();
+        String visits = source.siteDays(day).stream()
+                .map(visit -> visit.site().id() + " " + visit.parts() + " "
+                        + clock.time(visit.first().start()) + (visit.authorised(source) ? "" : " NOT AUTHORISED"))
+                .collect(Collectors.joining("; "));
+        return new DayRow(
+                clock.shortDay(day.date()),
+                day.crew(),
+                String.join(", ", source.names(day.people())),
+                clock.timeOn(day.date(), day.start()) + " to " + clock.timeOn(day.date(), day.end()),
+                visits);
+    }
+
+    private static MethodRow method(PlanSource source, MethodDecision decision) {
+        List<Reading> readings = VisitPage.readings(source, decision.site());
+        String facts = readings.stream()
+                .filter(reading -> !reading.cell().equals("-"))
+                .map(reading -> reading.input() + " " + reading.value() + " (" + reading.cell() + ")")
+                .collect(Collectors.joining("; "));
+        return new MethodRow(decision.site(), VisitPage.methodLine(source, decision.site()), facts);
+    }
+
+    private static Fact unplaced(Unplaced unplaced) {
+        return new Fact(unplaced.site() + " " + unplaced.method(), String.join(" ", unplaced.reasons()));
+    }
+
+    private static Fact finding(Problem problem) {
+        return new Fact(problem.severity().name().toLowerCase(Locale.ROOT), problem.sentence());
+    }
+
+    private static List<Fact> versions(PlanSource source) {
+        List<Fact> versions = new ArrayList<>();
+        var version = source.plan().version();
+        versions.add(new Fact(
+                "Plan",
+                version.label() + ", program " + version.program() + ", seed " + version.seed() + ", "
+                        + version.iterations() + " iterations"));
+        versions.add(new Fact("Input files", "SHA-256 " + version.inputHash()));
+        Map<String, String> tables = new TreeMap<>();
+        source.plan().decisions().forEach(decision -> tables.put(decision.table(), decision.tableHash()));
+        tables.forEach((table, hash) -> versions.add(new Fact("Table " + table, brief(hash))));
+        String files = source.round().hash().byFile().entrySet().stream()
+                .filter(file -> !file.getKey().contains("_private"))
+                .map(file -> file.getKey() + " " + brief(file.getValue()))
+                .collect(Collectors.joining(", "));
+        versions.add(new Fact("Round tables", files.isBlank() ? Figures.UNKNOWN : files));
+        return versions;
+    }
+
+    private static String brief(String hash) {
+        return hash.substring(0, Math.min(10, hash.length()));
+    }
+}

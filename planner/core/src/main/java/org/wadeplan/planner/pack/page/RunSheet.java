@@ -1,0 +1,182 @@
+package org.wadeplan.planner.pack.page;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.wadeplan.planner.kit.Shortage;
+import org.wadeplan.planner.permission.Permission;
+import org.wadeplan.planner.round.CheckInRules;
+import org.wadeplan.planner.week.Activity;
+import org.wadeplan.planner.week.ActivityKind;
+import org.wadeplan.planner.week.CrewDay;
+
+/** The crew's day on one page: what when where, calls, conditions, batteries. */
+record RunSheet(
+        String heading,
+        List<Fact> facts,
+        List<String> warnings,
+        List<Row> rows,
+        List<Call> calls,
+        String overdueRule,
+        List<Terms> terms,
+        List<Fact> batteries) {
+
+    record Row(String start, String end, String minutes, String what, String where, String kitSets, String note) {}
+
+    record Call(String site, String arrive, String leave, String checkInBy, String overdueAt) {}
+
+    record Terms(String site, List<String> lines) {}
+
+    boolean hasWarnings() {
+        return !warnings.isEmpty();
+    }
+
+    boolean hasBatteries() {
+        return !batteries.isEmpty();
+    }
+
+    static Section section(PlanSource source, CrewDay day, Templates templates) {
+        boolean authorised = source.siteDays(day).stream().allMatch(visit -> visit.authorised(source));
+        String subject = "crew " + day.crew() + " · " + source.clock().day(day.date());
+        return new Section("Run sheet", subject, authorised, templates.fill("run-sheet", of(source, day)));
+    }
+
+    static RunSheet of(PlanSource source, CrewDay day) {
+        PackClock clock = source.clock();
+        return new RunSheet(
+                "Crew " + day.crew() + ", " + clock.day(day.date()),
+                facts(source, day),
+                warnings(source, day),
+                day.activities().stream()
+                        .map(activity -> row(source, day, activity))
+                        .toList(),
+                source.siteDays(day).stream().map(visit -> call(source, visit)).toList(),
+                overdueRule(source.round().header().checkIn()),
+                source.siteDays(day).stream().map(visit -> terms(source, visit)).toList(),
+                batteries(source, day));
+    }
+
+    private static List<Fact> facts(PlanSource source, CrewDay day) {
+        PackClock clock = source.clock();
+        return List.of(
+                new Fact("People", String.join(", ", source.names(day.people()))),
+                new Fact("Vehicle", day.vehicle()),
+                new Fact(
+                        "Shift",
+                        clock.timeOn(day.date(), day.start()) + " to " + clock.timeOn(day.date(), day.end()) + ", "
+                                + hours(day) + ", times in " + clock.zone()),
+                new Fact("Times", "Visits are planned to the time that four in five stay within (P80)."));
+    }
+
+    private static String hours(CrewDay day) {
+        long minutes = Duration.between(day.start(), day.end()).toMinutes();
+        return String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
+    }
+
+    private static List<String> warnings(PlanSource source, CrewDay day) {
+        List<String> warnings = new ArrayList<>();
+        for (SiteDay visit : source.siteDays(day)) {
+            if (!visit.authorised(source)) {
+                warnings.add("NOT AUTHORISED: " + visit.site().id() + ". " + awaiting(source, visit));
+            }
+        }
+        for (Shortage shortage : source.plan().kit().shortages()) {
+            if (shortage.date().equals(day.date()) && shortage.crews().contains(day.crew())) {
+                warnings.add("Short of " + shortage.kind() + ": " + shortage.reason() + " " + shortage.remedy());
+            }
+        }
+        return warnings;
+    }
+
+    static String awaiting(PlanSource source, SiteDay visit) {
+        return source.permission(visit.site().id(), visit.date())
+                .map(permission ->
+                        String.join(" ", permission.awaiting()) + " " + String.join(" ", permission.blocks()))
+                .orElse("Nobody has checked permits and consents for this visit.")
+                .strip();
+    }
+
+    private static Row row(PlanSource source, CrewDay day, Activity activity) {
+        LocalDate date = day.date();
+        PackClock clock = source.clock();
+        String half = activity.p50End()
+                .map(end -> "half are done by " + clock.timeOn(date, end) + ". ")
+                .orElse("");
+        return new Row(
+                clock.timeOn(date, activity.start()),
+                clock.timeOn(date, activity.end()),
+                Integer.toString(activity.minutes()),
+                what(source, activity),
+                source.placeName(activity.place()),
+                String.join(" ", activity.kitSets()),
+                half + activity.note());
+    }
+
+    private static String what(PlanSource source, Activity activity) {
+        if (activity.kind() != ActivityKind.VISIT) {
+            return switch (activity.kind()) {
+                case LOAD -> "Load and check";
+                case TRAVEL -> "Drive";
+                case RINSE -> "Check and rinse";
+                case DECON -> "Clean and treat";
+                case WAIT -> "Wait";
+                default -> "Unload";
+            };
+        }
+        String part = activity.part().map(known -> ", " + known.word()).orElse("");
+        return activity.method().map(source::methodLabel).orElse("Visit") + part;
+    }
+
+    private static Call call(PlanSource source, SiteDay visit) {
+        PackClock clock = source.clock();
+        LocalDate date = visit.date();
+        return new Call(
+                visit.site().id(),
+                clock.timeOn(date, visit.first().start()),
+                clock.timeOn(date, visit.end()),
+                clock.timeOn(date, source.checkInBy(visit.end())),
+                clock.timeOn(date, source.overdueAt(visit.end())));
+    }
+
+    private static String overdueRule(CheckInRules rules) {
+        return "Call the " + rules.contactRole() + " on arrival, at least every " + rules.everyMin()
+                + " min on site, and on leaving. A crew counts as overdue " + rules.overdueAfterMin()
+                + " min after a call was due.";
+    }
+
+    private static Terms terms(PlanSource source, SiteDay visit) {
+        List<String> lines = new ArrayList<>();
+        source.permission(visit.site().id(), visit.date())
+                .ifPresent(permission -> lines.addAll(permissionLines(source, permission)));
+        for (Activity activity : visit.visits()) {
+            activity.part()
+                    .flatMap(part -> source.placement(visit.site().id(), part))
+                    .ifPresent(place -> lines.add(
+                            "Bounded by: " + place.binding() + "; could start " + place.slackMin() + " min later."));
+        }
+        return new Terms(visit.site().id() + " " + visit.site().name(), List.copyOf(lines));
+    }
+
+    private static List<String> permissionLines(PlanSource source, Permission permission) {
+        List<String> lines = new ArrayList<>(permission.conditions());
+        permission
+                .accessFrom()
+                .ifPresent(
+                        from -> lines.add("On the land from " + source.clock().time(from) + "."));
+        permission
+                .accessUntil()
+                .ifPresent(
+                        until -> lines.add("Off the land by " + source.clock().time(until) + "."));
+        return lines;
+    }
+
+    private static List<Fact> batteries(PlanSource source, CrewDay day) {
+        return source.siteDays(day).stream()
+                .flatMap(visit -> source.plan().effort(visit.site().id()).stream())
+                .flatMap(effort -> effort.batteries().stream()
+                        .map(need -> new Fact(effort.site(), need.packs() + " packs charged. " + need.explanation())))
+                .toList();
+    }
+}
