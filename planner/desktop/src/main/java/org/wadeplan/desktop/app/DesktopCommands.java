@@ -52,7 +52,7 @@ final class DesktopCommands {
     private void round() {
         add("round.open", MenuName.ROUND, Shortcut.control("O"), ALWAYS, this::open);
         add("round.demo", MenuName.ROUND, Shortcut.control("D"), ALWAYS, this::openDemo);
-        add("round.again", MenuName.ROUND, Shortcut.plain("F5"), open(), session::readAgain);
+        add("round.again", MenuName.ROUND, Shortcut.plain("F5"), isOpen(), session::readAgain);
         add("pack.write", MenuName.ROUND, Shortcut.control("P"), planned(), () -> {
             session.screenProperty().set(Screen.PACK);
             models.pack().write();
@@ -73,8 +73,9 @@ final class DesktopCommands {
     }
 
     private void show() {
+        int digit = 1;
         for (Screen screen : Screen.values()) {
-            String key = "DIGIT" + (screen.ordinal() + 1);
+            String key = "DIGIT" + digit++;
             add("screen." + screen.name(), MenuName.SHOW, Shortcut.control(key), ALWAYS, () -> session.screenProperty()
                     .set(screen));
         }
@@ -86,20 +87,20 @@ final class DesktopCommands {
     }
 
     private void picture() {
-        add("picture.in", MenuName.PICTURE, Shortcut.plain("PLUS"), open(), () -> {
+        add("picture.in", MenuName.PICTURE, Shortcut.plain("PLUS"), isOpen(), () -> {
             onPicture(models.map()::zoomIn, models.week()::zoomIn);
         });
-        add("picture.out", MenuName.PICTURE, Shortcut.plain("MINUS"), open(), () -> {
+        add("picture.out", MenuName.PICTURE, Shortcut.plain("MINUS"), isOpen(), () -> {
             onPicture(models.map()::zoomOut, models.week()::zoomOut);
         });
-        add("picture.all", MenuName.PICTURE, Shortcut.plain("DIGIT0"), open(), () -> {
+        add("picture.all", MenuName.PICTURE, Shortcut.plain("DIGIT0"), isOpen(), () -> {
             onPicture(models.map()::fitAll, models.week()::fitAll);
         });
-        add("picture.selected", MenuName.PICTURE, Shortcut.plain("F"), open(), () -> {
+        add("picture.selected", MenuName.PICTURE, Shortcut.plain("F"), isOpen(), () -> {
             onPicture(models.map()::fitSelected, models.week()::fitSelected);
         });
-        add("site.next", MenuName.PICTURE, Shortcut.plain("N"), open(), () -> session.step(1));
-        add("site.previous", MenuName.PICTURE, Shortcut.plain("P"), open(), () -> session.step(-1));
+        add("site.next", MenuName.PICTURE, Shortcut.plain("N"), isOpen(), () -> session.step(1));
+        add("site.previous", MenuName.PICTURE, Shortcut.plain("P"), isOpen(), () -> session.step(-1));
     }
 
     private void help() {
@@ -125,7 +126,7 @@ final class DesktopCommands {
         demo.ifPresentOrElse(session::open, () -> session.say(Words.of("notice.noDemo")));
     }
 
-    private BooleanExpression open() {
+    private BooleanExpression isOpen() {
         return Bindings.createBooleanBinding(() -> session.session().isPresent(), session.sessionProperty());
     }
 

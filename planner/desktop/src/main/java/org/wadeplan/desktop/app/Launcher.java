@@ -16,7 +16,7 @@ public final class Launcher {
     private Launcher() {}
 
     public static void main(String[] arguments) {
-        if (arguments.length > 1 || arguments.length == 1 && arguments[0].startsWith("-")) {
+        if (arguments.length > 1 || (arguments.length == 1 && arguments[0].startsWith("-"))) {
             System.out.println("usage: wadeplan window [ROUND]   opens the window, on a round folder where one is named");
             System.exit(arguments.length == 1 && arguments[0].matches("-h|--help") ? 0 : 2);
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -70,7 +71,7 @@ public final class MainWindow implements WindowActs {
     }
 
     private void screens(Asking asking) {
-        MapView map = new MapView(models.map(), commands, models.text());
+        MapView map = new MapView(models.map(), models.week().factsProperty(), commands, models.text());
         WeekView week = new WeekView(models.week(), commands, models.text());
         ProblemsView problems = new ProblemsView(models.problems());
         PackView pack = new PackView(models.pack(), commands.named("pack.write"), () -> choosePackFolder(asking));
@@ -163,7 +164,13 @@ public final class MainWindow implements WindowActs {
                 : models.session().session().isEmpty() ? start : shown();
         if (!middle.getChildren().equals(List.of(shown))) {
             middle.getChildren().setAll(shown);
-            currentPanes().get(0).requestFocus();
+            // Panes come into the scene only when their frames are laid out; and it happens later, because removing
+            // what had the keyboard makes JavaFX look for another place by itself.
+            Platform.runLater(() -> {
+                middle.applyCss();
+                middle.layout();
+                currentPanes().get(0).requestFocus();
+            });
         }
         rail.setDisable(models.session().session().isEmpty());
     }

@@ -47,8 +47,6 @@ final class GroundPainter {
         pen.setLineDashes(9, 4, 2, 4);
         outline(area.shape(), true);
         pen.setLineDashes();
-        Point middle = area.shape().getInteriorPoint();
-        words(Words.of("map.catchment", area.label()), middle, Palette.CATCHMENT.darker(), textPx);
     }
 
     private void parcel(MapPicture.Area area) {

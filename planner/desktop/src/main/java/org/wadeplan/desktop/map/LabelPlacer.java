@@ -7,8 +7,6 @@ import java.util.Optional;
 /** Finds room for labels beside their points. Earlier labels win; one that fits nowhere is left out. */
 final class LabelPlacer {
 
-    private static final double GAP_PX = 9;
-
     private final double widthPx;
     private final double heightPx;
     private final List<Box> taken = new ArrayList<>();
@@ -34,12 +32,16 @@ final class LabelPlacer {
         taken.add(box);
     }
 
-    /** Room for a label of that size beside a point: right, left, above, below, then the corners. */
-    Optional<Box> place(double x, double y, double width, double height) {
-        double right = x + GAP_PX;
-        double left = x - GAP_PX - width;
-        double above = y - GAP_PX - height;
-        double below = y + GAP_PX;
+    /**
+     * Room for a label of that size beside a point: right, left, above, below, then the corners.
+     *
+     * @param gapPx between the point and the label
+     */
+    Optional<Box> place(double x, double y, double width, double height, double gapPx) {
+        double right = x + gapPx;
+        double left = x - gapPx - width;
+        double above = y - gapPx - height;
+        double below = y + gapPx;
         List<Box> tries = List.of(
                 new Box(right, y - height / 2, width, height),
                 new Box(left, y - height / 2, width, height),

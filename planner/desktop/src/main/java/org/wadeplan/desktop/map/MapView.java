@@ -1,6 +1,8 @@
 package org.wadeplan.desktop.map;
 
 import java.util.List;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.geometry.Orientation;
 import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TableView;
@@ -12,6 +14,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.wadeplan.desktop.command.CommandList;
 import org.wadeplan.desktop.command.CommandMenus;
+import org.wadeplan.desktop.look.Fact;
+import org.wadeplan.desktop.look.FactsView;
 import org.wadeplan.desktop.look.Mark;
 import org.wadeplan.desktop.look.Tables;
 import org.wadeplan.desktop.look.TextSize;
@@ -21,23 +25,28 @@ import org.wadeplan.desktop.words.Words;
 public final class MapView extends BorderPane {
 
     private final MapPane pane;
+    private final FactsView facts;
     private final TableView<SiteRow> table = new TableView<>();
 
-    public MapView(MapViewModel model, CommandList commands, TextSize text) {
+    public MapView(
+            MapViewModel model, ReadOnlyObjectProperty<List<Fact>> facts, CommandList commands, TextSize text) {
+        this.facts = new FactsView("site-facts", facts, "map.chooseSite");
         pane = new MapPane(model, text);
         BorderPane picture = new BorderPane(pane);
         picture.setTop(tools(commands));
         picture.setBottom(new javafx.scene.layout.VBox(key(), foot(model)));
-        SplitPane split = new SplitPane(picture, sites(model));
-        split.setDividerPositions(0.56);
-        SplitPane.setResizableWithParent(table, true);
+        SplitPane beside = new SplitPane(sites(model), this.facts);
+        beside.setOrientation(Orientation.VERTICAL);
+        beside.setDividerPositions(0.62);
+        SplitPane split = new SplitPane(picture, beside);
+        split.setDividerPositions(0.54);
         setCenter(split);
         setId("map-screen");
     }
 
     /** In the order that F6 goes through them. */
     public List<Region> panes() {
-        return List.of(pane, table);
+        return List.of(pane, table, facts);
     }
 
     private static HBox tools(CommandList commands) {
@@ -95,14 +104,14 @@ public final class MapView extends BorderPane {
         table.setId("site-table");
         table.setAccessibleText(Words.of("map.tableSpoken"));
         table.setPlaceholder(Tables.empty("map.noSites"));
-        table.getColumns().add(Tables.column("site.code", 6, SiteRow::site));
-        table.getColumns().add(Tables.markColumn("site.state", 13, SiteRow::mark, SiteRow::state));
-        table.getColumns().add(Tables.column("site.days", 8, SiteRow::days));
-        table.getColumns().add(Tables.column("site.crews", 4, SiteRow::crews));
-        table.getColumns().add(Tables.column("site.method", 10, SiteRow::method));
-        table.getColumns().add(Tables.column("site.rule", 4, SiteRow::rule));
-        table.getColumns().add(Tables.column("site.stream", 5, SiteRow::stream));
-        table.getColumns().add(Tables.column("site.name", 11, SiteRow::name));
+        table.getColumns().add(Tables.column("site.code", 5.2, SiteRow::site));
+        table.getColumns().add(Tables.markColumn("site.state", 12, SiteRow::mark, SiteRow::state));
+        table.getColumns().add(Tables.column("site.days", 6.6, SiteRow::days));
+        table.getColumns().add(Tables.column("site.crews", 3.4, SiteRow::crews));
+        table.getColumns().add(Tables.column("site.method", 8, SiteRow::method));
+        table.getColumns().add(Tables.column("site.rule", 3, SiteRow::rule));
+        table.getColumns().add(Tables.column("site.stream", 4.2, SiteRow::stream));
+        table.getColumns().add(Tables.column("site.name", 9, SiteRow::name));
         Tables.follow(table, model.rowsProperty(), model.selectedProperty(), SiteRow::site, row -> model.select(row.site()));
         return table;
     }

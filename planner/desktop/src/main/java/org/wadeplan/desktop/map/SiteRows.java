@@ -100,7 +100,7 @@ final class SiteRows {
         }
         return site.reserveFor()
                 .map(other -> new State(Mark.RESERVE, Words.of("state.reserve", other)))
-                .orElseGet(() -> new State(Mark.NOT_PLANNED, Words.of("state.unplaced", "")));
+                .orElseGet(() -> new State(Mark.NOT_PLANNED, Words.of("state.notPlaced")));
     }
 
     private static String reasons(Unplaced unplaced) {

@@ -94,11 +94,10 @@ final class StreamRaster {
     void copyTo(IntBuffer pixels, int red, int green, int blue) {
         for (int i = 0; i < coverage.length; i++) {
             int alpha = coverage[i];
-            pixels.put(
-                    i,
-                    alpha == 0
-                            ? 0
-                            : alpha << 24 | red * alpha / 255 << 16 | green * alpha / 255 << 8 | blue * alpha / 255);
+            int r = red * alpha / 255;
+            int g = green * alpha / 255;
+            int b = blue * alpha / 255;
+            pixels.put(i, (alpha << 24) | (r << 16) | (g << 8) | b);
         }
     }
 

@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.wadeplan.desktop.look.Fact;
 import org.wadeplan.desktop.words.Times;
 import org.wadeplan.desktop.words.Words;
 import org.wadeplan.planner.decon.DeconStep;

@@ -12,9 +12,12 @@ final class BarNode extends Pane {
 
     private static final double LEAST_PX = 3;
 
+    /** Width of a letter of the bars' text on average, in multiples of the usual text size. */
+    private static final double GLYPH_EM = 0.54;
+
     private final WeekBar bar;
 
-    BarNode(WeekBar bar, double widthPx, double heightPx, double pxPerMin) {
+    BarNode(WeekBar bar, double widthPx, double heightPx, double pxPerMin, double em) {
         this.bar = bar;
         double width = Math.max(LEAST_PX, widthPx);
         getStyleClass().addAll("bar", bar.kind().style());
@@ -24,7 +27,7 @@ final class BarNode extends Pane {
         setAccessibleRole(AccessibleRole.NODE);
         setAccessibleText(bar.spoken());
         reserve(bar.medianMin(), heightPx, pxPerMin);
-        words(width, heightPx);
+        words(width, heightPx, em);
         Tooltip.install(this, new Tooltip(bar.spoken()));
     }
 
@@ -43,16 +46,23 @@ final class BarNode extends Pane {
         });
     }
 
-    private void words(double width, double heightPx) {
-        if (width < 26 || bar.label().isEmpty()) {
+    /** The whole label, or its first word, or nothing: half a word helps nobody. */
+    private void words(double width, double heightPx, double em) {
+        String first = bar.label().split(" ", 2)[0];
+        String shown = fits(bar.label(), width, em) ? bar.label() : fits(first, width, em) ? first : "";
+        if (shown.isEmpty()) {
             return;
         }
-        Label label = new Label(bar.label());
+        Label label = new Label(shown);
         label.getStyleClass().add("bar-words");
         label.setMouseTransparent(true);
         label.setManaged(false);
         label.resizeRelocate(0, 0, width, heightPx);
         getChildren().add(label);
+    }
+
+    private static boolean fits(String words, double width, double em) {
+        return words.length() * em * GLYPH_EM + 0.5 * em < width;
     }
 
     void mark(boolean selected, boolean sameSite) {

@@ -20,6 +20,8 @@ import org.wadeplan.planner.week.WeekPlan;
 /** How each kit set stands along the week: in the water, uncleaned, treating, drying, free for any water. */
 final class KitLanes {
 
+    private static final long WEEKS_S = 30L * 24 * 3600;
+
     private final ZoneId zone;
     private final SortedMap<String, List<Stretch>> bySet = new TreeMap<>();
 
@@ -60,7 +62,7 @@ final class KitLanes {
         return kind.words();
     }
 
-    /** Between a use and what follows it the set is uncleaned; after the last it stays so as long as the day lasts. */
+    /** Between a use and what follows it the set is uncleaned; after the last it stays so. */
     private static List<Stretch> withDirty(List<Stretch> stretches) {
         List<Stretch> sorted = stretches.stream()
                 .sorted(Comparator.comparing(Stretch::from).thenComparing(Stretch::kind))
@@ -70,7 +72,7 @@ final class KitLanes {
             Stretch now = sorted.get(i);
             all.add(now);
             boolean last = i + 1 == sorted.size();
-            Instant until = last ? now.to().plusSeconds(3 * 3600) : sorted.get(i + 1).from();
+            Instant until = last ? now.to().plusSeconds(WEEKS_S) : sorted.get(i + 1).from();
             if (now.kind() == BarKind.USED && until.isAfter(now.to())) {
                 all.add(new Stretch(now.id(), BarKind.DIRTY, now.to(), until, word(BarKind.DIRTY), now.site()));
             }

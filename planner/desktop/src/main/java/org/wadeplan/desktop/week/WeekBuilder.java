@@ -127,7 +127,7 @@ final class WeekBuilder {
         return switch (activity.kind()) {
             case VISIT -> activity.place()
                     + activity.part().map(part -> " " + part.word()).orElse("");
-            case TRAVEL -> Words.of("week.to", activity.place());
+            case TRAVEL -> activity.place();
             default -> BarKind.of(activity.kind()).words();
         };
     }

@@ -31,8 +31,8 @@ final class WeekSheet extends Pane {
     WeekSheet(WeekPicture picture, double em, double widthPx) {
         this.picture = picture;
         this.em = em;
-        this.gutterPx = em * 5.2;
-        this.pxPerMin = Math.max(0.1, (widthPx - gutterPx - em) / (picture.toMin() - picture.fromMin()));
+        this.gutterPx = em * 5.6;
+        this.pxPerMin = Math.max(0.1, (widthPx - gutterPx - 2 * em) / (picture.toMin() - picture.fromMin()));
         getStyleClass().add("week-sheet");
         gutter.getStyleClass().add("week-gutter");
         hours.getStyleClass().add("week-hours");
@@ -84,14 +84,16 @@ final class WeekSheet extends Pane {
     }
 
     private void head(DayBand day, double top) {
-        Label head = new Label(day.label() + (day.sky().isEmpty() ? "" : "   " + day.sky()));
-        head.getStyleClass().add("day-head");
-        head.setPrefWidth(getPrefWidth());
-        head.relocate(0, top);
-        head.setMaxWidth(Double.MAX_VALUE);
-        head.resizeRelocate(0, top, gutterPx + (picture.toMin() - picture.fromMin()) * pxPerMin, em * 1.6);
-        head.setManaged(false);
-        getChildren().add(head);
+        Label date = new Label(day.label());
+        date.getStyleClass().add("day-head");
+        date.setManaged(false);
+        date.resizeRelocate(0, top, gutterPx, em * 1.6);
+        gutter.getChildren().add(date);
+        Label sky = new Label(day.sky());
+        sky.getStyleClass().addAll("day-head", "day-sky");
+        sky.setManaged(false);
+        sky.resizeRelocate(gutterPx, top, (picture.toMin() - picture.fromMin()) * pxPerMin, em * 1.6);
+        getChildren().add(sky);
     }
 
     private void shade(DayBand.Shade shade, double top, double height) {
@@ -118,7 +120,7 @@ final class WeekSheet extends Pane {
         double whiskerRoom = lane.kit() ? 0 : em * 0.35;
         for (WeekBar bar : lane.bars()) {
             double from = x(bar.fromMin());
-            BarNode node = new BarNode(bar, x(bar.toMin()) - from, height - whiskerRoom, pxPerMin);
+            BarNode node = new BarNode(bar, x(bar.toMin()) - from, height - whiskerRoom, pxPerMin, em);
             node.setManaged(false);
             node.resizeRelocate(from, top + whiskerRoom, node.getPrefWidth(), height - whiskerRoom);
             bars.add(node);
@@ -153,7 +155,7 @@ final class WeekSheet extends Pane {
             hours.getChildren().add(hour);
         }
         hours.resize(getPrefWidth(), em * 1.7);
-        hours.setPrefSize(x(picture.toMin()) + em, em * 1.7);
+        hours.setPrefSize(x(picture.toMin()) + 2 * em, em * 1.7);
     }
 
     private void grid(double bottom) {

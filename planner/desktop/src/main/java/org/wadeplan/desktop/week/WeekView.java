@@ -3,7 +3,6 @@ package org.wadeplan.desktop.week;
 import java.util.List;
 import javafx.geometry.Orientation;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.BorderPane;
@@ -13,6 +12,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.wadeplan.desktop.command.CommandList;
 import org.wadeplan.desktop.command.CommandMenus;
+import org.wadeplan.desktop.look.FactsView;
 import org.wadeplan.desktop.look.Tables;
 import org.wadeplan.desktop.look.TextSize;
 import org.wadeplan.desktop.words.Words;
@@ -22,13 +22,14 @@ public final class WeekView extends BorderPane {
 
     private final WeekPane pane;
     private final TableView<WeekRow> table = new TableView<>();
-    private final ScrollPane reasons = new ScrollPane();
+    private final FactsView reasons;
 
     public WeekView(WeekViewModel model, CommandList commands, TextSize text) {
         pane = new WeekPane(model, text);
+        reasons = new FactsView("week-why", model.factsProperty(), "week.chooseBar");
         BorderPane picture = new BorderPane(pane);
         picture.setTop(new VBox(tools(commands), key()));
-        SplitPane below = new SplitPane(rows(model), why(model));
+        SplitPane below = new SplitPane(rows(model), reasons);
         below.setDividerPositions(0.62);
         SplitPane split = new SplitPane(picture, below);
         split.setOrientation(Orientation.VERTICAL);
@@ -87,35 +88,5 @@ public final class WeekView extends BorderPane {
         table.getColumns().add(Tables.column("week.boundBy", 16, WeekRow::boundBy));
         Tables.follow(table, model.rowsProperty(), model.selectedBarProperty(), WeekRow::id, row -> model.select(row.id()));
         return table;
-    }
-
-    private ScrollPane why(WeekViewModel model) {
-        VBox facts = new VBox();
-        facts.setId("week-facts");
-        facts.getStyleClass().add("facts");
-        reasons.setContent(facts);
-        reasons.setFitToWidth(true);
-        reasons.setFocusTraversable(true);
-        reasons.setId("week-why");
-        model.factsProperty().addListener((property, before, now) -> show(facts, now));
-        show(facts, model.factsProperty().get());
-        return reasons;
-    }
-
-    private void show(VBox box, List<Fact> facts) {
-        box.getChildren().clear();
-        if (facts.isEmpty()) {
-            box.getChildren().add(Tables.empty("week.chooseBar"));
-        }
-        for (Fact fact : facts) {
-            Label head = new Label(fact.head());
-            head.getStyleClass().add("fact-head");
-            Label words = new Label(fact.text());
-            words.setWrapText(true);
-            words.setMinHeight(USE_PREF_SIZE);
-            box.getChildren().addAll(head, words);
-        }
-        reasons.setAccessibleText(
-                facts.stream().map(fact -> fact.head() + ": " + fact.text()).reduce("", (all, one) -> all + one + ". "));
     }
 }

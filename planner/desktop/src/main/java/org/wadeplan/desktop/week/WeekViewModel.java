@@ -6,6 +6,7 @@ import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.wadeplan.desktop.look.Fact;
 import org.wadeplan.desktop.session.OpenedRound;
 import org.wadeplan.desktop.session.PlanSession;
 import org.wadeplan.desktop.session.Selection;

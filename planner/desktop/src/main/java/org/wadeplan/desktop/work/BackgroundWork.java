@@ -1,6 +1,8 @@
 package org.wadeplan.desktop.work;
 
 import java.util.Optional;
+import java.util.ServiceConfigurationError;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -8,7 +10,6 @@ import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import org.wadeplan.planner.plan.Progress;
 
 /**
  * Runs one job at a time. A newer job replaces one that still runs: the older result is thrown away. Its methods and
@@ -70,6 +71,9 @@ public final class BackgroundWork {
             finish(ticket, () -> job.done().accept(result));
         } catch (Exception failure) {
             finish(ticket, () -> job.failed().accept(failure));
+        } catch (LinkageError | ServiceConfigurationError | OutOfMemoryError | StackOverflowError fault) {
+            // A worker is a top-level handler: without this the window would wait for ever.
+            finish(ticket, () -> job.failed().accept(new ExecutionException(fault)));
         }
     }
 
@@ -90,7 +94,7 @@ public final class BackgroundWork {
         share.set(0);
     }
 
-    private final class Ticket implements Progress {
+    private final class Ticket implements WorkProgress {
 
         private final String what;
         private volatile boolean stop;

@@ -1,7 +1,6 @@
 package org.wadeplan.desktop.work;
 
 import java.util.function.Consumer;
-import org.wadeplan.planner.plan.Progress;
 
 /**
  * A piece of long work and what becomes of its result.
@@ -16,6 +15,6 @@ public record Job<T>(String what, Task<T> task, Consumer<T> done, Consumer<Excep
     /** The work itself. */
     @FunctionalInterface
     public interface Task<T> {
-        T run(Progress progress) throws Exception;
+        T run(WorkProgress progress) throws Exception;
     }
 }
