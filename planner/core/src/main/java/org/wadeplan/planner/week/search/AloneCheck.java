@@ -80,7 +80,7 @@ final class AloneCheck {
         Stop before = stop.orderInJob() == 0
                 ? stop
                 : model.jobs().get(stop.job()).stops().get(stop.orderInJob() - 1);
-        boolean linked = before != stop && !stop.onLaterDay();
+        boolean linked = stop.orderInJob() > 0 && !stop.onLaterDay();
         int ready = linked
                 ? Math.max(
                         arrival, started[before.id()] + stop.part().gapMinMin().orElse(0))
