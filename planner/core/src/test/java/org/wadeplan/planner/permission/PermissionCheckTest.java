@@ -160,7 +160,7 @@ class PermissionCheckTest {
     void refusedConsentBlocksAndNoConsentMeansNobodyHasAsked() {
         assertThat(ask(round, "OUN-02", "EFISH", MONDAY).blocks()).contains("Consent C-OUN-02 for OUN-02 was refused.");
         Round nobody = RoundChange.of(round)
-                .consents((Consent consent) -> !consent.site().equals("BRN-01"))
+                .keepConsents(consent -> !consent.site().equals("BRN-01"))
                 .round();
         assertThat(ask(nobody, "BRN-01", "EFISH", MONDAY).blocks())
                 .containsExactly("No consent row for BRN-01: nobody has asked.");

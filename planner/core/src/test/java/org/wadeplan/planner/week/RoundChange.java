@@ -51,7 +51,7 @@ public final class RoundChange {
         return this;
     }
 
-    public RoundChange sites(Predicate<Site> keep) {
+    public RoundChange keepSites(Predicate<Site> keep) {
         sites = sites.stream().filter(keep).toList();
         return this;
     }
@@ -76,7 +76,7 @@ public final class RoundChange {
         return this;
     }
 
-    public RoundChange roster(Predicate<CrewDayRoster> keep) {
+    public RoundChange keepRoster(Predicate<CrewDayRoster> keep) {
         roster = roster.stream().filter(keep).toList();
         return this;
     }
@@ -91,7 +91,7 @@ public final class RoundChange {
         return this;
     }
 
-    public RoundChange consents(Predicate<Consent> keep) {
+    public RoundChange keepConsents(Predicate<Consent> keep) {
         consents = consents.stream().filter(keep).toList();
         return this;
     }

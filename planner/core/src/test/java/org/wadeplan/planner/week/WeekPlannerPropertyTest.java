@@ -30,8 +30,8 @@ class WeekPlannerPropertyTest {
         daysOff.forEach(
                 i -> off.add(demo.roster().get(i).crew() + demo.roster().get(i).date()));
         Round round = RoundChange.of(demo)
-                .sites(site -> kept.contains(site.id()))
-                .roster((org.wadeplan.planner.round.CrewDayRoster day) -> !off.contains(day.crew() + day.date()))
+                .keepSites(site -> kept.contains(site.id()))
+                .keepRoster(day -> !off.contains(day.crew() + day.date()))
                 .round();
         WeekInputs inputs = scaled(IlvermoorWeek.inputs(round), lengthPct);
 

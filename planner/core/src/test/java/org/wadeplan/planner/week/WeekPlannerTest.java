@@ -66,7 +66,7 @@ class WeekPlannerTest {
     @Test
     void aRefusedSiteIsExplainedAndItsReserveStandsInItsPlace() {
         WeekInputs inputs = IlvermoorWeek.inputs(RoundChange.of(IlvermoorWeek.resolved())
-                .sites(site -> site.id().startsWith("OUN-02"))
+                .keepSites(site -> site.id().startsWith("OUN-02"))
                 .round());
 
         WeekPlan plan = WeekPlanner.plan(inputs, 0, Progress.NONE);
@@ -82,7 +82,7 @@ class WeekPlannerTest {
     @Test
     void aSiteThatFitsNowhereSaysWhyForEachCrewDay() {
         WeekInputs inputs = IlvermoorWeek.inputs(RoundChange.of(IlvermoorWeek.resolved())
-                .sites(site -> site.id().equals("PEL-02"))
+                .keepSites(site -> site.id().equals("PEL-02"))
                 .tides(List.of())
                 .round());
 
@@ -96,7 +96,7 @@ class WeekPlannerTest {
     @Test
     void withoutCrewsNothingIsPlacedAndThatIsSaid() {
         WeekInputs inputs = IlvermoorWeek.inputs(RoundChange.of(IlvermoorWeek.resolved())
-                .roster((org.wadeplan.planner.round.CrewDayRoster day) -> false)
+                .keepRoster(day -> false)
                 .round());
 
         WeekPlan plan = WeekPlanner.plan(inputs, 10, Progress.NONE);

@@ -62,7 +62,7 @@ final class PartsRule implements WeekRule {
                         part.gapMinMin().orElse(0) + " to " + part.gapMaxMin().orElse(Integer.MAX_VALUE) + " min"));
             }
             boolean together = part.part() != VisitPart.LIFT && part.gapMinMin().orElse(0) < 360;
-            if (together && visits.get(i).day() != visits.get(i - 1).day()) {
+            if (together && !visits.get(i).day().equals(visits.get(i - 1).day())) {
                 problems.add(PlanFacts.broken(
                         "parts",
                         site,

@@ -19,7 +19,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.Severity;
-import org.wadeplan.planner.round.Consent;
 import org.wadeplan.planner.round.DutyRules;
 import org.wadeplan.planner.round.Permit;
 import org.wadeplan.planner.round.Person;
@@ -70,7 +69,7 @@ class WeekRuleTest {
         breaks.put(
                 ConsentRule.class,
                 round(change ->
-                        change.consents((Consent consent) -> !consent.site().equals("BRN-01"))));
+                        change.keepConsents(consent -> !consent.site().equals("BRN-01"))));
         breaks.put(
                 WorkingHoursRule.class,
                 activity(kind(ActivityKind.UNLOAD), one -> until(one, one.end().plusSeconds(43200))));
