@@ -10,7 +10,6 @@ import org.wadeplan.planner.method.MethodChooser;
 import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.method.MethodFindings;
 import org.wadeplan.planner.method.MethodTableCheck;
-
 import org.wadeplan.planner.plan.ReachLayout;
 import org.wadeplan.planner.round.Round;
 import picocli.CommandLine.Command;

@@ -13,14 +13,13 @@ import java.util.stream.Stream;
 import org.wadeplan.desktop.session.OpenedRound;
 import org.wadeplan.desktop.session.RoundDesk;
 import org.wadeplan.desktop.session.WrittenPack;
+import org.wadeplan.desktop.work.WorkProgress;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.DiskException;
-import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.files.RoundReader;
 import org.wadeplan.planner.pack.PackFile;
 import org.wadeplan.planner.pack.PackResult;
 import org.wadeplan.planner.pack.PackWriter;
-import org.wadeplan.desktop.work.WorkProgress;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Round;
 

@@ -50,7 +50,8 @@ public final class CommandMenus {
         button.setId("button-" + command.id());
         button.disableProperty().bind(command.enabled().not());
         button.setOnAction(event -> command.run());
-        String tip = command.words() + command.shortcut().map(key -> " (" + key.words() + ")").orElse("");
+        String tip = command.words()
+                + command.shortcut().map(key -> " (" + key.words() + ")").orElse("");
         button.setTooltip(new Tooltip(tip));
         button.setAccessibleText(tip);
         return button;

@@ -98,7 +98,8 @@ public final class Tables {
             R row = empty ? null : getTableRow() == null ? null : getTableRow().getItem();
             setText(empty ? "" : words);
             setTooltip(empty || words == null || words.length() < 12 ? null : tip(words));
-            setGraphic(row == null ? null : mark.map(of -> of.apply(row).shape()).orElse(null));
+            setGraphic(
+                    row == null ? null : mark.map(of -> of.apply(row).shape()).orElse(null));
         }
 
         private static Tooltip tip(String words) {

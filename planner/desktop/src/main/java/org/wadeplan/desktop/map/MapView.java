@@ -28,8 +28,7 @@ public final class MapView extends BorderPane {
     private final FactsView facts;
     private final TableView<SiteRow> table = new TableView<>();
 
-    public MapView(
-            MapViewModel model, ReadOnlyObjectProperty<List<Fact>> facts, CommandList commands, TextSize text) {
+    public MapView(MapViewModel model, ReadOnlyObjectProperty<List<Fact>> facts, CommandList commands, TextSize text) {
         this.facts = new FactsView("site-facts", facts, "map.chooseSite");
         pane = new MapPane(model, text);
         BorderPane picture = new BorderPane(pane);
@@ -52,7 +51,8 @@ public final class MapView extends BorderPane {
     private static HBox tools(CommandList commands) {
         HBox tools = new HBox();
         tools.getStyleClass().add("tools");
-        for (String id : List.of("picture.in", "picture.out", "picture.all", "picture.selected", "site.previous", "site.next")) {
+        for (String id :
+                List.of("picture.in", "picture.out", "picture.all", "picture.selected", "site.previous", "site.next")) {
             tools.getChildren().add(CommandMenus.button(commands.named(id)));
         }
         return tools;
@@ -83,7 +83,8 @@ public final class MapView extends BorderPane {
         Label system = new Label();
         system.setId("map-crs");
         model.pictureProperty()
-                .addListener((property, before, now) -> system.setText(now.map(MapPicture::crs).orElse("")));
+                .addListener((property, before, now) ->
+                        system.setText(now.map(MapPicture::crs).orElse("")));
         model.pictureProperty().get().ifPresent(shown -> system.setText(shown.crs()));
         pane.addEventHandler(
                 MouseEvent.MOUSE_MOVED, move -> place.setText(model.coordinates(move.getX(), move.getY())));
@@ -112,7 +113,8 @@ public final class MapView extends BorderPane {
         table.getColumns().add(Tables.column("site.rule", 3, SiteRow::rule));
         table.getColumns().add(Tables.column("site.stream", 4.2, SiteRow::stream));
         table.getColumns().add(Tables.column("site.name", 9, SiteRow::name));
-        Tables.follow(table, model.rowsProperty(), model.selectedProperty(), SiteRow::site, row -> model.select(row.site()));
+        Tables.follow(
+                table, model.rowsProperty(), model.selectedProperty(), SiteRow::site, row -> model.select(row.site()));
         return table;
     }
 }

@@ -74,7 +74,9 @@ final class MarkPainter {
         }
         if (view.metresPerPx() < LETTERS_BELOW) {
             for (SubReach piece : reach.subReaches()) {
-                labels.letter(piece.letter(), between(piece.downstream().at(), piece.upstream().at()));
+                labels.letter(
+                        piece.letter(),
+                        between(piece.downstream().at(), piece.upstream().at()));
             }
         }
     }
@@ -123,7 +125,8 @@ final class MarkPainter {
         double x = view.x(picture.depot().at().eastM());
         double y = view.y(picture.depot().at().northM());
         pen.setFill(Palette.INK);
-        pen.fillPolygon(new double[] {x - 7, x, x + 7, x + 7, x - 7}, new double[] {y - 1, y - 8, y - 1, y + 7, y + 7}, 5);
+        pen.fillPolygon(
+                new double[] {x - 7, x, x + 7, x + 7, x - 7}, new double[] {y - 1, y - 8, y - 1, y + 7, y + 7}, 5);
         labels.depot(picture.depot().name(), x, y);
     }
 

@@ -90,12 +90,23 @@ public final class ProblemsView extends BorderPane {
                         6,
                         row -> Mark.valueOf(row.problem().severity().name()),
                         row -> Words.of("severity." + row.problem().severity().name())));
-        table.getColumns().add(Tables.column("problems.place", 17, row -> row.problem().place().toString()));
-        table.getColumns().add(Tables.column("problems.found", 30, row -> row.problem().found()));
-        table.getColumns().add(Tables.column("problems.allowed", 17, row -> row.problem().expected()));
-        table.getColumns().add(Tables.column("problems.remedy", 24, row -> row.problem().remedy()));
-        table.getColumns().add(Tables.column("problems.code", 10, row -> row.problem().code()));
-        Tables.follow(table, model.rowsProperty(), model.chosenIdProperty(), ProblemRow::id, row -> model.choose(Optional.of(row)));
+        table.getColumns()
+                .add(Tables.column(
+                        "problems.place", 17, row -> row.problem().place().toString()));
+        table.getColumns()
+                .add(Tables.column("problems.found", 30, row -> row.problem().found()));
+        table.getColumns()
+                .add(Tables.column("problems.allowed", 17, row -> row.problem().expected()));
+        table.getColumns()
+                .add(Tables.column("problems.remedy", 24, row -> row.problem().remedy()));
+        table.getColumns()
+                .add(Tables.column("problems.code", 10, row -> row.problem().code()));
+        Tables.follow(
+                table,
+                model.rowsProperty(),
+                model.chosenIdProperty(),
+                ProblemRow::id,
+                row -> model.choose(Optional.of(row)));
         table.addEventHandler(KeyEvent.KEY_PRESSED, press -> {
             if (press.getCode() == KeyCode.ENTER) {
                 model.jump();
@@ -128,9 +139,8 @@ public final class ProblemsView extends BorderPane {
     private HBox actions(ProblemRow row) {
         HBox actions = new HBox();
         actions.getStyleClass().add("actions");
-        Button jump = new Button(row.site()
-                .map(site -> Words.of("problems.goTo", site))
-                .orElse(Words.of("problems.cause")));
+        Button jump = new Button(
+                row.site().map(site -> Words.of("problems.goTo", site)).orElse(Words.of("problems.cause")));
         jump.setId("problem-jump");
         jump.setDisable(row.site().isEmpty());
         jump.setOnAction(event -> model.jump());

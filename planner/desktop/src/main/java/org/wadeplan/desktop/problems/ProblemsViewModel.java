@@ -21,8 +21,8 @@ import org.wadeplan.planner.round.Site;
 public final class ProblemsViewModel {
 
     /** Findings of the week, and of what the week needs, are best seen on the timeline. */
-    private static final Set<String> SEEN_ON_WEEK =
-            Set.of("plan.json", "crew_days.csv", "people.csv", "store.csv", "certificates.csv", "tides.csv", "permits.csv");
+    private static final Set<String> SEEN_ON_WEEK = Set.of(
+            "plan.json", "crew_days.csv", "people.csv", "store.csv", "certificates.csv", "tides.csv", "permits.csv");
 
     private final SessionModel model;
     private final ReadOnlyObjectWrapper<List<ProblemRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
@@ -83,10 +83,9 @@ public final class ProblemsViewModel {
                 .map(ProblemsViewModel::longestFirst)
                 .orElse(List.of());
         String place = problem.place().row().orElse("");
-        return sites.stream()
-                .filter(place::contains)
-                .findFirst()
-                .or(() -> sites.stream().filter(problem.found()::contains).findFirst());
+        return sites.stream().filter(place::contains).findFirst().or(() -> sites.stream()
+                .filter(problem.found()::contains)
+                .findFirst());
     }
 
     /** So that OUN-02B is not taken for OUN-02. */

@@ -44,7 +44,8 @@ final class BarFacts {
     /** For a site that has no bar of its own selected: its method, and why it is not placed, where it is not. */
     static List<Fact> ofSite(Round round, RoundPlan plan, String site) {
         BarFacts made = new BarFacts(round, plan);
-        made.add("fact.what", site + round.site(site).map(at -> ", " + at.name()).orElse(""));
+        made.add(
+                "fact.what", site + round.site(site).map(at -> ", " + at.name()).orElse(""));
         plan.week().unplaced().stream()
                 .filter(left -> left.site().equals(site))
                 .map(Unplaced::reasons)
@@ -62,9 +63,7 @@ final class BarFacts {
     private void activity(CrewDay day, Activity activity) {
         add("fact.what", WeekBuilder.what(activity));
         add("fact.when", when(activity));
-        add(
-                "fact.who",
-                Words.of("fact.crew", day.crew(), people(day), day.vehicle()));
+        add("fact.who", Words.of("fact.crew", day.crew(), people(day), day.vehicle()));
         WeekBuilder.placement(plan, activity).ifPresent(this::placement);
         activity.site().ifPresent(site -> {
             permissions(site, day);
@@ -88,7 +87,8 @@ final class BarFacts {
                 Times.minutes(activity.minutes()));
         return span
                 + activity.p50End()
-                        .map(end -> "\n" + Words.of("fact.median", Times.clock(end, zone), Times.clock(activity.end(), zone)))
+                        .map(end -> "\n"
+                                + Words.of("fact.median", Times.clock(end, zone), Times.clock(activity.end(), zone)))
                         .orElse("");
     }
 
@@ -126,7 +126,8 @@ final class BarFacts {
     private String methodLine(MethodDecision decision) {
         return decision.outcome()
                 .fold(
-                        chosen -> Words.of("fact.byRule", label(chosen.method()), chosen.rule(), decision.table()) + "\n"
+                        chosen -> Words.of("fact.byRule", label(chosen.method()), chosen.rule(), decision.table())
+                                + "\n"
                                 + chosen.readings().stream()
                                         .map(reading -> Words.of(
                                                 "fact.reading", reading.input(), reading.value(), reading.cell()))
@@ -152,7 +153,9 @@ final class BarFacts {
         add("fact.who", Words.of("week.crewLane", task.crew()));
         add("fact.whyHere", task.reason());
         add("fact.steps", task.steps().stream().map(BarFacts::step).collect(Collectors.joining("\n")));
-        add("fact.covers", task.covers().stream().map(BarFacts::cover).distinct().collect(Collectors.joining("\n")));
+        add(
+                "fact.covers",
+                task.covers().stream().map(BarFacts::cover).distinct().collect(Collectors.joining("\n")));
     }
 
     private static String step(DeconStep step) {
@@ -163,6 +166,10 @@ final class BarFacts {
 
     private static String cover(Turnaround.Cover cover) {
         return Words.of(
-                "fact.cover", cover.pest(), cover.material().name().toLowerCase(java.util.Locale.ROOT), cover.treatment(), cover.grade());
+                "fact.cover",
+                cover.pest(),
+                cover.material().name().toLowerCase(java.util.Locale.ROOT),
+                cover.treatment(),
+                cover.grade());
     }
 }

@@ -58,7 +58,8 @@ final class WeekPane extends ScrollPane {
             setContent(empty);
             return;
         }
-        double width = Math.max(text.px() * 30, getViewportBounds().getWidth()) * model.zoomProperty().get();
+        double width = Math.max(text.px() * 30, getViewportBounds().getWidth())
+                * model.zoomProperty().get();
         WeekSheet made = new WeekSheet(picture.get(), text.px(), width);
         made.hold(scrolledX(made), scrolledY(made));
         made.bars().forEach(this::listen);
@@ -76,14 +77,16 @@ final class WeekPane extends ScrollPane {
 
     private DoubleBinding scrolledX(WeekSheet made) {
         return Bindings.createDoubleBinding(
-                () -> getHvalue() * Math.max(0, made.getPrefWidth() - getViewportBounds().getWidth()),
+                () -> getHvalue()
+                        * Math.max(0, made.getPrefWidth() - getViewportBounds().getWidth()),
                 hvalueProperty(),
                 viewportBoundsProperty());
     }
 
     private DoubleBinding scrolledY(WeekSheet made) {
         return Bindings.createDoubleBinding(
-                () -> getVvalue() * Math.max(0, made.getPrefHeight() - getViewportBounds().getHeight()),
+                () -> getVvalue()
+                        * Math.max(0, made.getPrefHeight() - getViewportBounds().getHeight()),
                 vvalueProperty(),
                 viewportBoundsProperty());
     }
@@ -91,7 +94,9 @@ final class WeekPane extends ScrollPane {
     private void show() {
         setAccessibleText(model.spoken());
         sheet.ifPresent(shown -> {
-            shown.mark(model.selectedBarProperty().get(), model.selectedSiteProperty().get());
+            shown.mark(
+                    model.selectedBarProperty().get(),
+                    model.selectedSiteProperty().get());
             model.focusedBar().ifPresent(id -> shown.bars().stream()
                     .filter(node -> node.bar().id().equals(id))
                     .findFirst()

@@ -103,7 +103,8 @@ final class WeekSheet extends Pane {
             return;
         }
         Region region = new Region();
-        region.getStyleClass().add("shade-" + shade.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        region.getStyleClass()
+                .add("shade-" + shade.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         region.setManaged(false);
         region.resizeRelocate(from, top, width, height);
         region.setAccessibleText(shade.words());

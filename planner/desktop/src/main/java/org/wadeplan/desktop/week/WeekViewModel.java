@@ -21,8 +21,7 @@ public final class WeekViewModel {
     private static final double MOST = 12;
 
     private final SessionModel model;
-    private final ReadOnlyObjectWrapper<Optional<WeekPicture>> picture =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<WeekPicture>> picture = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<List<WeekRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<String>> selectedBar = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> selectedSite = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -68,8 +67,8 @@ public final class WeekViewModel {
             shown = opened;
             picture.set(opened.flatMap(read -> read.round()
                     .flatMap(round -> read.plan().map(plan -> WeekBuilder.picture(round, plan, read.skies())))));
-            rows.set(opened.flatMap(read -> read.round()
-                            .flatMap(round -> read.plan().map(plan -> WeekRows.of(plan, round.header().zone()))))
+            rows.set(opened.flatMap(read -> read.round().flatMap(round -> read.plan()
+                            .map(plan -> WeekRows.of(plan, round.header().zone()))))
                     .orElse(List.of()));
         }
         Selection selection = now.map(PlanSession::selection).orElse(Selection.NOTHING);
@@ -79,10 +78,11 @@ public final class WeekViewModel {
     }
 
     private List<Fact> factsOf(Selection selection) {
-        return shown.flatMap(read -> read.round()
-                        .flatMap(round -> read.plan().map(plan -> selection.bar().isPresent()
+        return shown.flatMap(read -> read.round().flatMap(round -> read.plan()
+                        .map(plan -> selection.bar().isPresent()
                                 ? BarFacts.ofBar(round, plan, selection.bar().get())
-                                : selection.site()
+                                : selection
+                                        .site()
                                         .map(site -> BarFacts.ofSite(round, plan, site))
                                         .orElse(List.of()))))
                 .orElse(List.of());
@@ -136,7 +136,8 @@ public final class WeekViewModel {
 
     /** For people who do not see the timeline. */
     public String spoken() {
-        return selectedBar.get()
+        return selectedBar
+                .get()
                 .flatMap(id -> picture.get().flatMap(shownNow -> shownNow.bar(id)))
                 .map(bar -> Words.of("week.spokenBar", bar.spoken()))
                 .orElse(Words.of("week.spoken"));
