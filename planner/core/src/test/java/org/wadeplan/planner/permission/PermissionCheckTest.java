@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
-import org.wadeplan.planner.round.Consent;
 import org.wadeplan.planner.round.Permit;
 import org.wadeplan.planner.round.Permit.PermitStatus;
 import org.wadeplan.planner.round.Permit.TakeCap;

@@ -68,7 +68,7 @@ public final class IlvermoorWeek {
         List<VisitEffort> efforts = new ArrayList<>();
         List<VisitKit> kits = new ArrayList<>();
         for (String line : SITES.lines().toList()) {
-            List<String> words = List.of(line.split(" "));
+            List<String> words = List.of(line.split(" ", -1));
             String site = words.get(0);
             String method = words.get(1);
             decisions.add(decision(site, method));
@@ -89,7 +89,7 @@ public final class IlvermoorWeek {
     }
 
     private static PartEffort effort(String word) {
-        String[] parts = word.split("[=/]");
+        String[] parts = word.split("[=/]", -1);
         VisitPart part = List.of(VisitPart.values()).stream()
                 .filter(one -> one.word().equals(parts[0]))
                 .findFirst()

@@ -45,7 +45,9 @@ final class KitWhereaboutsRule implements WeekRule {
                                     && visit.activity()
                                             .start()
                                             .isBefore(other.activity().end());
-                    if (!other.equals(visit) && meets && other.activity().kitSets().contains(id)) {
+                    if (!other.equals(visit)
+                            && meets
+                            && other.activity().kitSets().contains(id)) {
                         problems.add(PlanFacts.broken(
                                 "kit-set",
                                 visit.name(),

@@ -68,8 +68,7 @@ class WeekRuleTest {
         breaks.put(PermitRule.class, round(change -> change.permits(WeekRuleTest::ended)));
         breaks.put(
                 ConsentRule.class,
-                round(change ->
-                        change.keepConsents(consent -> !consent.site().equals("BRN-01"))));
+                round(change -> change.keepConsents(consent -> !consent.site().equals("BRN-01"))));
         breaks.put(
                 WorkingHoursRule.class,
                 activity(kind(ActivityKind.UNLOAD), one -> until(one, one.end().plusSeconds(43200))));
