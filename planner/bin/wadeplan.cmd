@@ -16,8 +16,8 @@ if errorlevel 1 (
 popd
 :start
 if "%~1"=="window" (
-  java -jar "%DESKTOP_JAR%" %2 %3 %4 %5
+  java "-Dwadeplan.home=%HOME_DIR%" -jar "%DESKTOP_JAR%" %2 %3 %4 %5
 ) else (
-  java -Djava.awt.headless=true -jar "%CLI_JAR%" %*
+  java "-Dwadeplan.home=%HOME_DIR%" -Djava.awt.headless=true -jar "%CLI_JAR%" %*
 )
 exit /b %errorlevel%

@@ -1,0 +1,90 @@
+package org.wadeplan.desktop.app;
+
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.CodeSource;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.wadeplan.desktop.session.OpenedRound;
+import org.wadeplan.desktop.session.RoundDesk;
+import org.wadeplan.desktop.session.WrittenPack;
+import org.wadeplan.desktop.work.WorkProgress;
+import org.wadeplan.geo.problem.Checked;
+import org.wadeplan.geo.problem.DiskException;
+import org.wadeplan.planner.files.RoundReader;
+import org.wadeplan.planner.pack.PackFile;
+import org.wadeplan.planner.pack.PackResult;
+import org.wadeplan.planner.pack.PackWriter;
+import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.round.Round;
+
+/** The planner, plugged in. The only class of the window that calls it. */
+public final class CoreDesk implements RoundDesk {
+
+    private final Clock clock;
+
+    /**
+     * The planner on this machine.
+     *
+     * @param clock gives the time that is printed on pages
+     */
+    public CoreDesk(Clock clock) {
+        this.clock = clock;
+    }
+
+    @Override
+    public OpenedRound open(Path folder, Set<String> acceptedRepairs, WorkProgress progress) {
+        progress.at("files", 0);
+        Checked<Round> read = RoundReader.read(folder, acceptedRepairs);
+        if (read.hasErrors()) {
+            return new OpenedRound(
+                    read.value(),
+                    Optional.empty(),
+                    read.problems(),
+                    read.value().map(Skies::of).orElse(List.of()));
+        }
+        Round round = read.value().orElseThrow();
+        return new OpenedRound(read.value(), Optional.empty(), read.problems(), Skies.of(round));
+    }
+
+    @Override
+    public WrittenPack print(Round round, RoundPlan plan, Path folder, WorkProgress progress) throws DiskException {
+        progress.at("pages", 0);
+        PackResult result = PackWriter.write(round, plan, List.of(), folder, clock.instant());
+        return new WrittenPack(
+                result.folder(), result.files().stream().map(CoreDesk::file).toList(), result.leftOver());
+    }
+
+    private static WrittenPack.WrittenFile file(PackFile file) {
+        return new WrittenPack.WrittenFile(file.name(), file.what(), file.bytes(), file.pages());
+    }
+
+    /** Beside the program: the launcher says where that is; otherwise it is looked for upwards from the program's jar. */
+    @Override
+    public Optional<Path> demo() {
+        List<Path> starts = new ArrayList<>();
+        Optional.ofNullable(System.getProperty("wadeplan.home")).map(Path::of).ifPresent(starts::add);
+        jar().ifPresent(starts::add);
+        return starts.stream()
+                .flatMap(start -> Stream.iterate(start, up -> up != null, Path::getParent))
+                .map(at -> at.resolve("demo-sites").resolve("ilvermoor"))
+                .filter(demo -> Files.isRegularFile(demo.resolve("round.json")))
+                .findFirst();
+    }
+
+    private static Optional<Path> jar() {
+        CodeSource source = CoreDesk.class.getProtectionDomain().getCodeSource();
+        try {
+            return source == null
+                    ? Optional.empty()
+                    : Optional.of(Path.of(source.getLocation().toURI()).toAbsolutePath());
+        } catch (URISyntaxException odd) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,112 @@
+package org.wadeplan.desktop.look;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
+import org.wadeplan.desktop.words.Words;
+
+/** Tables of words: columns, and one selection shared with a model. */
+public final class Tables {
+
+    private Tables() {}
+
+    /** A column headed by the bundle's text; a cell that is cut off shows its whole text as a tip. */
+    public static <R> TableColumn<R, String> column(String headKey, double widthEm, Function<R, String> words) {
+        TableColumn<R, String> column = new TableColumn<>(Words.of(headKey));
+        column.setCellValueFactory(cell -> new SimpleStringProperty(words.apply(cell.getValue())));
+        column.setPrefWidth(widthEm * TextSize.USUAL_PX);
+        column.setCellFactory(made -> new WordCell<>(Optional.empty()));
+        return column;
+    }
+
+    /** Like a plain column, with a shape before the words. */
+    public static <R> TableColumn<R, String> markColumn(
+            String headKey, double widthEm, Function<R, Mark> mark, Function<R, String> words) {
+        TableColumn<R, String> column = column(headKey, widthEm, words);
+        column.setCellFactory(made -> new WordCell<>(Optional.of(mark)));
+        return column;
+    }
+
+    public static Label empty(String key) {
+        Label label = new Label(Words.of(key));
+        label.setWrapText(true);
+        label.getStyleClass().add("empty-words");
+        return label;
+    }
+
+    /** Rows follow a model, and a row with the selected id is selected; choosing a row tells the model. */
+    public static <R> void follow(
+            TableView<R> table,
+            ReadOnlyObjectProperty<List<R>> rows,
+            ReadOnlyObjectProperty<Optional<String>> selected,
+            Function<R, String> id,
+            Consumer<R> chosen) {
+        boolean[] following = {false};
+        Runnable show = () -> {
+            following[0] = true;
+            if (!List.copyOf(table.getItems()).equals(rows.get())) {
+                table.getItems().setAll(rows.get());
+            }
+            mark(table, selected.get(), id);
+            following[0] = false;
+        };
+        rows.addListener((property, before, now) -> show.run());
+        selected.addListener((property, before, now) -> show.run());
+        table.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> {
+            if (now != null && !following[0]) {
+                chosen.accept(now);
+            }
+        });
+        show.run();
+    }
+
+    private static <R> void mark(TableView<R> table, Optional<String> selected, Function<R, String> id) {
+        if (selected.isEmpty()) {
+            table.getSelectionModel().clearSelection();
+            return;
+        }
+        for (int i = 0; i < table.getItems().size(); i++) {
+            if (id.apply(table.getItems().get(i)).equals(selected.get())) {
+                if (table.getSelectionModel().getSelectedIndex() != i) {
+                    table.getSelectionModel().clearAndSelect(i);
+                    table.scrollTo(Math.max(0, i - 2));
+                }
+                return;
+            }
+        }
+    }
+
+    private static final class WordCell<R> extends TableCell<R, String> {
+
+        private final Optional<Function<R, Mark>> mark;
+
+        WordCell(Optional<Function<R, Mark>> mark) {
+            this.mark = mark;
+        }
+
+        @Override
+        protected void updateItem(@org.jspecify.annotations.Nullable String words, boolean empty) {
+            super.updateItem(words, empty);
+            R row = empty ? null : getTableRow() == null ? null : getTableRow().getItem();
+            setText(empty ? "" : words);
+            setTooltip(empty || words == null || words.length() < 12 ? null : tip(words));
+            setGraphic(
+                    row == null ? null : mark.map(of -> of.apply(row).shape()).orElse(null));
+        }
+
+        private static Tooltip tip(String words) {
+            Tooltip tip = new Tooltip(words);
+            tip.setWrapText(true);
+            tip.setMaxWidth(560);
+            return tip;
+        }
+    }
+}

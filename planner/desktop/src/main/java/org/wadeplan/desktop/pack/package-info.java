@@ -1,0 +1,5 @@
+/** What will be printed, where to, and what was written. */
+@NullMarked
+package org.wadeplan.desktop.pack;
+
+import org.jspecify.annotations.NullMarked;

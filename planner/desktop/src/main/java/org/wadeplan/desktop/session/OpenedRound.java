@@ -1,0 +1,18 @@
+package org.wadeplan.desktop.session;
+
+import java.util.List;
+import java.util.Optional;
+import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.round.Round;
+
+/**
+ * What came of reading and planning a folder.
+ *
+ * @param round empty where it could not be read at all
+ * @param plan empty where errors stand in the way of planning
+ * @param problems of the files and of the plan, worst first
+ * @param skies one for each day of the round, in order; empty where there is no round
+ */
+public record OpenedRound(
+        Optional<Round> round, Optional<RoundPlan> plan, List<Problem> problems, List<DaySky> skies) {}

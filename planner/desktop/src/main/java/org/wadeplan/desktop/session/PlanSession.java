@@ -1,0 +1,45 @@
+package org.wadeplan.desktop.session;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.geo.problem.Severity;
+import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.round.Round;
+
+/**
+ * An open round folder: what was read, what was planned, what was found, what is selected. Never changes; undo is the
+ * value before.
+ *
+ * @param acceptedRepairs repairs to stream lines agreed to in this window only; no file is changed by them
+ */
+public record PlanSession(Path folder, Set<String> acceptedRepairs, OpenedRound opened, Selection selection) {
+
+    public PlanSession {
+        acceptedRepairs = Set.copyOf(acceptedRepairs);
+    }
+
+    public Optional<Round> round() {
+        return opened.round();
+    }
+
+    public Optional<RoundPlan> plan() {
+        return opened.plan();
+    }
+
+    public List<Problem> problems() {
+        return opened.problems();
+    }
+
+    public int count(Severity severity) {
+        return (int) problems().stream()
+                .filter(problem -> problem.severity() == severity)
+                .count();
+    }
+
+    public PlanSession select(Selection now) {
+        return new PlanSession(folder, acceptedRepairs, opened, now);
+    }
+}

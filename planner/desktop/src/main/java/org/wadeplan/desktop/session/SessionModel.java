@@ -1,0 +1,192 @@
+package org.wadeplan.desktop.session;
+
+import java.lang.System.Logger.Level;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import org.wadeplan.desktop.words.Words;
+import org.wadeplan.desktop.work.BackgroundWork;
+import org.wadeplan.desktop.work.Job;
+import org.wadeplan.geo.problem.DiskException;
+import org.wadeplan.geo.problem.Severity;
+import org.wadeplan.planner.round.Site;
+
+/** What is open, what is selected, which screen is shown, and everything that can be done to them. */
+public final class SessionModel {
+
+    private static final System.Logger LOG = System.getLogger(SessionModel.class.getName());
+
+    private final RoundDesk desk;
+    private final BackgroundWork work;
+    private final ReadOnlyObjectWrapper<Optional<SessionHistory>> history =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<PlanSession>> session = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObjectProperty<Screen> screen = new SimpleObjectProperty<>(Screen.MAP);
+    private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper("");
+
+    public SessionModel(RoundDesk desk, BackgroundWork work) {
+        this.desk = desk;
+        this.work = work;
+        history.addListener((property, before, now) -> session.set(now.map(SessionHistory::now)));
+    }
+
+    public RoundDesk desk() {
+        return desk;
+    }
+
+    public BackgroundWork work() {
+        return work;
+    }
+
+    public ReadOnlyObjectProperty<Optional<PlanSession>> sessionProperty() {
+        return session.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<Optional<SessionHistory>> historyProperty() {
+        return history.getReadOnlyProperty();
+    }
+
+    public ObjectProperty<Screen> screenProperty() {
+        return screen;
+    }
+
+    /** The last thing that happened, in a sentence. */
+    public ReadOnlyStringProperty noticeProperty() {
+        return notice.getReadOnlyProperty();
+    }
+
+    public Optional<PlanSession> session() {
+        return session.get();
+    }
+
+    public Selection selection() {
+        return session().map(PlanSession::selection).orElse(Selection.NOTHING);
+    }
+
+    public void say(String sentence) {
+        notice.set(sentence);
+    }
+
+    /** Reads and plans a folder; the session that was open is replaced. */
+    public void open(Path folder) {
+        Path whole = folder.toAbsolutePath().normalize();
+        read(whole, Set.of(), opened -> {
+            history.set(Optional.of(SessionHistory.of(new PlanSession(whole, Set.of(), opened, Selection.NOTHING))));
+            screen.set(errors() ? Screen.PROBLEMS : Screen.MAP);
+        });
+    }
+
+    /** Reads the folder again, as it stands now. What was selected stays; older readings are forgotten. */
+    public void readAgain() {
+        session()
+                .ifPresent(now -> read(now.folder(), now.acceptedRepairs(), opened -> {
+                    history.set(Optional.of(SessionHistory.of(
+                            new PlanSession(now.folder(), now.acceptedRepairs(), opened, selection()))));
+                    if (errors()) {
+                        screen.set(Screen.PROBLEMS);
+                    }
+                }));
+    }
+
+    /** Reads again with one more repair agreed to. Can be undone; no file is changed. */
+    public void accept(String repair) {
+        session().ifPresent(now -> {
+            Set<String> repairs = new TreeSet<>(now.acceptedRepairs());
+            repairs.add(repair);
+            readWith(now, repairs);
+        });
+    }
+
+    /** Reads again with no repair but those that {@code round.json} names. Can be undone. */
+    public void takeBackRepairs() {
+        session().filter(now -> !now.acceptedRepairs().isEmpty()).ifPresent(now -> readWith(now, Set.of()));
+    }
+
+    private void readWith(PlanSession now, Set<String> repairs) {
+        read(now.folder(), repairs, opened -> push(new PlanSession(now.folder(), repairs, opened, selection())));
+    }
+
+    private void read(Path folder, Set<String> repairs, Consumer<OpenedRound> then) {
+        work.run(new Job<>(
+                Words.of("work.reading", folderName(folder)),
+                progress -> desk.open(folder, repairs, progress),
+                opened -> {
+                    then.accept(opened);
+                    say(Words.of(
+                            opened.plan().isPresent() ? "notice.planned" : "notice.notPlanned", folderName(folder)));
+                },
+                this::failed));
+    }
+
+    private static String folderName(Path folder) {
+        return Optional.ofNullable(folder.getFileName()).map(Path::toString).orElse(folder.toString());
+    }
+
+    private boolean errors() {
+        return session().filter(now -> now.count(Severity.ERROR) > 0).isPresent();
+    }
+
+    public void select(Selection selection) {
+        session().filter(now -> !now.selection().equals(selection)).ifPresent(now -> push(now.select(selection)));
+    }
+
+    /** Selects a site of the list; an unknown id changes nothing. */
+    public void selectSite(String id) {
+        if (sites().contains(id) && !selection().site().equals(Optional.of(id))) {
+            select(Selection.site(id));
+        }
+    }
+
+    /** Goes along the site list, round its ends; -1 for the one before. */
+    public void step(int by) {
+        List<String> sites = sites();
+        if (!sites.isEmpty()) {
+            int at = selection().site().map(sites::indexOf).orElse(by > 0 ? -1 : 0);
+            select(Selection.site(sites.get(Math.floorMod(at + by, sites.size()))));
+        }
+    }
+
+    private List<String> sites() {
+        return session()
+                .flatMap(PlanSession::round)
+                .map(round -> round.sites().stream().map(Site::id).toList())
+                .orElse(List.of());
+    }
+
+    private void push(PlanSession next) {
+        history.set(history.get().map(so -> so.next(next)));
+    }
+
+    public void undo() {
+        history.set(history.get().map(SessionHistory::undo));
+    }
+
+    public void redo() {
+        history.set(history.get().map(SessionHistory::redo));
+    }
+
+    /** Stops the work that runs; what was open stays as it was. */
+    public void cancelWork() {
+        work.cancel();
+        say(Words.of("notice.stopped"));
+    }
+
+    /** The person is told in a sentence; the log has the rest. */
+    public void failed(Exception failure) {
+        if (failure instanceof DiskException disk) {
+            say(disk.problem().sentence());
+        } else {
+            LOG.log(Level.ERROR, "Fault inside Wadeplan", failure);
+            say(Words.of("notice.fault", failure.getClass().getSimpleName()));
+        }
+    }
+}
