@@ -73,8 +73,9 @@ public final class MainWindow implements WindowActs {
     private void screens(Asking asking) {
         MapView map = new MapView(models.map(), models.week().factsProperty(), commands, models.text());
         WeekView week = new WeekView(models.week(), commands, models.text());
-        ProblemsView problems = new ProblemsView(models.problems());
-        PackView pack = new PackView(models.pack(), commands.named("pack.write"), () -> choosePackFolder(asking));
+        ProblemsView problems = new ProblemsView(models.problems(), models.text());
+        PackView pack = new PackView(
+                models.pack(), commands.named("pack.write"), () -> choosePackFolder(asking), models.text());
         put(Screen.MAP, map, map.panes());
         put(Screen.WEEK, week, week.panes());
         put(Screen.PROBLEMS, problems, problems.panes());

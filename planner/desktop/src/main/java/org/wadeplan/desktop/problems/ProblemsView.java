@@ -19,6 +19,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.wadeplan.desktop.look.Mark;
 import org.wadeplan.desktop.look.Tables;
+import org.wadeplan.desktop.look.TextSize;
 import org.wadeplan.desktop.words.Words;
 import org.wadeplan.geo.problem.Severity;
 
@@ -30,14 +31,14 @@ public final class ProblemsView extends BorderPane {
     private final VBox detail = new VBox();
     private final ScrollPane scroll = new ScrollPane(detail);
 
-    public ProblemsView(ProblemsViewModel model) {
+    public ProblemsView(ProblemsViewModel model, TextSize text) {
         this.model = model;
         setId("problems-screen");
         detail.setId("problem-detail");
         detail.getStyleClass().add("facts");
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(true);
-        SplitPane split = new SplitPane(table(), scroll);
+        SplitPane split = new SplitPane(table(text), scroll);
         split.setOrientation(Orientation.VERTICAL);
         split.setDividerPositions(0.6);
         setTop(filters());
@@ -77,7 +78,7 @@ public final class ProblemsView extends BorderPane {
         return button;
     }
 
-    private TableView<ProblemRow> table() {
+    private TableView<ProblemRow> table(TextSize text) {
         table.setId("problem-table");
         table.setAccessibleText(Words.of("problems.tableSpoken"));
         Label empty = Tables.empty("problems.none");
@@ -95,6 +96,7 @@ public final class ProblemsView extends BorderPane {
         table.getColumns().add(Tables.column("problems.allowed", 17, row -> row.problem().expected()));
         table.getColumns().add(Tables.column("problems.remedy", 24, row -> row.problem().remedy()));
         table.getColumns().add(Tables.column("problems.code", 10, row -> row.problem().code()));
+        Tables.growWith(table, text);
         Tables.follow(table, model.rowsProperty(), model.chosenIdProperty(), ProblemRow::id, row -> model.choose(Optional.of(row)));
         table.addEventHandler(KeyEvent.KEY_PRESSED, press -> {
             if (press.getCode() == KeyCode.ENTER) {

@@ -90,7 +90,7 @@ final class KitLanes {
                 int from = Math.max(fromMin, clock.minutes(stretch.from()));
                 int to = Math.min(toMin, clock.minutes(stretch.to()));
                 if (from < to) {
-                    bars.add(bar(set, stretch, from, to));
+                    bars.add(bar(set, stretch, date, from, to));
                 }
             }
             if (!bars.isEmpty()) {
@@ -100,7 +100,7 @@ final class KitLanes {
         return lanes;
     }
 
-    private WeekBar bar(String set, Stretch stretch, int from, int to) {
+    private WeekBar bar(String set, Stretch stretch, LocalDate date, int from, int to) {
         String spoken = stretch.kind() == BarKind.RELEASED
                 ? Words.of("week.releasedSpoken", set, Times.dayClock(stretch.from(), zone))
                 : Words.of(
@@ -111,7 +111,7 @@ final class KitLanes {
                         Times.dayClock(stretch.from(), zone),
                         Times.dayClock(stretch.to(), zone));
         return new WeekBar(
-                stretch.id(),
+                BarId.stretch(stretch.id(), date, stretch.kind()),
                 stretch.kind(),
                 from,
                 to,

@@ -31,7 +31,7 @@ final class WeekSheet extends Pane {
     WeekSheet(WeekPicture picture, double em, double widthPx) {
         this.picture = picture;
         this.em = em;
-        this.gutterPx = em * 5.6;
+        this.gutterPx = em * 6.6;
         this.pxPerMin = Math.max(0.1, (widthPx - gutterPx - 2 * em) / (picture.toMin() - picture.fromMin()));
         getStyleClass().add("week-sheet");
         gutter.getStyleClass().add("week-gutter");
@@ -169,7 +169,7 @@ final class WeekSheet extends Pane {
 
     void mark(Optional<String> selected, Optional<String> site) {
         for (BarNode node : bars) {
-            boolean chosen = selected.filter(node.bar().id()::equals).isPresent();
+            boolean chosen = selected.filter(node.bar()::sameThing).isPresent();
             boolean same = site.isPresent() && node.bar().site().equals(site);
             node.mark(chosen, same);
         }
