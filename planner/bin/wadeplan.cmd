@@ -7,7 +7,7 @@ set "DESKTOP_JAR=%HOME_DIR%\planner\desktop\target\wadeplan-desktop.jar"
 if exist "%CLI_JAR%" if exist "%DESKTOP_JAR%" goto start
 echo wadeplan: building once; the first time Maven fetches what it needs, which takes a few minutes ... 1>&2
 pushd "%HOME_DIR%"
-call mvn -q -B -DskipTests -pl planner/cli,planner/desktop -am package 1>&2
+call mvn -q -B -Dmaven.test.skip=true -pl planner/cli,planner/desktop -am package 1>&2
 if errorlevel 1 (
   echo wadeplan: the build failed; what Maven said stands above. 1>&2
   popd
@@ -16,8 +16,8 @@ if errorlevel 1 (
 popd
 :start
 if "%~1"=="window" (
-  java -jar "%DESKTOP_JAR%" %2 %3 %4 %5
+  java "-Dwadeplan.home=%HOME_DIR%" -jar "%DESKTOP_JAR%" %2 %3 %4 %5
 ) else (
-  java -Djava.awt.headless=true -jar "%CLI_JAR%" %*
+  java "-Dwadeplan.home=%HOME_DIR%" -Djava.awt.headless=true -jar "%CLI_JAR%" %*
 )
 exit /b %errorlevel%

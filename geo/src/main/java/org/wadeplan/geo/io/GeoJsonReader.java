@@ -18,6 +18,7 @@ import org.wadeplan.geo.problem.SourcePlace;
 
 /**
  * Reads a GeoJSON FeatureCollection (RFC 7946: longitude and latitude on WGS 84, nothing else) into the round's system.
+ * Not to be shared between threads.
  */
 public final class GeoJsonReader {
 
@@ -39,6 +40,7 @@ public final class GeoJsonReader {
 
     /** Every feature, in the round's metric system and the file's order. */
     public Checked<FeatureLayer> read() {
+        problems.clear();
         Optional<Problem> unreadable = FileCheck.readable(file, place, "a GeoJSON file");
         if (unreadable.isPresent()) {
             return Checked.failed(unreadable.get());

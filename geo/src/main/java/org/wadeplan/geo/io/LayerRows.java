@@ -69,16 +69,17 @@ final class LayerRows {
     Checked<LayerShape> each(Consumer<Feature> sink) throws SQLException {
         GeometryColumn geometry = geometryColumn();
         List<Column> columns = columns();
-        String id = columns.stream()
+        // Views have no key: their rows are numbered as they come.
+        String key = columns.stream()
                 .filter(Column::primaryKey)
-                .map(Column::name)
+                .map(column -> LayerTable.quoted(column.name()))
                 .findFirst()
-                .orElse("rowid");
+                .orElse("row_number() OVER ()");
         List<Column> values = columns.stream()
                 .filter(column -> !column.primaryKey() && !geometry.name().equals(Optional.of(column.name())))
                 .filter(this::canBeKept)
                 .toList();
-        String sql = "SELECT " + LayerTable.quoted(id) + ", "
+        String sql = "SELECT " + key + ", "
                 + geometry.name().map(LayerTable::quoted).orElse("NULL")
                 + String.join(
                         "",

@@ -55,6 +55,18 @@ public final class WholeFile {
         write(target, temporary -> Files.write(temporary, text.getBytes(StandardCharsets.UTF_8)));
     }
 
+    /** Writes text as UTF-8, and keeps what stood there before beside it as {@code .bak}. */
+    public static void writeKeepingPrevious(Path target, String text) throws DiskException {
+        Path absolute = target.toAbsolutePath();
+        write(target, temporary -> {
+            Files.write(temporary, text.getBytes(StandardCharsets.UTF_8));
+            if (Files.exists(absolute)) {
+                Path previous = absolute.resolveSibling(absolute.getFileName() + ".bak");
+                Files.copy(absolute, previous, StandardCopyOption.REPLACE_EXISTING);
+            }
+        });
+    }
+
     private static void move(Path temporary, Path target) throws IOException {
         try {
             Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.wadeplan.geo.crs.MetricPoint;
 import org.wadeplan.geo.problem.Problem;
 
@@ -122,7 +123,7 @@ final class FlowCheck {
     private Optional<String> joinedAt(DrawnPiece piece, Coordinate end) {
         MetricPoint place = new MetricPoint(end.x, end.y);
         for (DrawnPiece other : all) {
-            if (!other.code().equals(piece.code())) {
+            if (!other.code().equals(piece.code()) && isNear(other, end)) {
                 LineMeasure measure = new LineMeasure(other.line());
                 LineMeasure.Foot foot = measure.foot(place);
                 boolean middle = foot.chainageM() > MEETS_M && foot.chainageM() < measure.lengthM() - MEETS_M;
@@ -132,6 +133,12 @@ final class FlowCheck {
             }
         }
         return Optional.empty();
+    }
+
+    private static boolean isNear(DrawnPiece other, Coordinate end) {
+        Envelope near = new Envelope(other.line().getEnvelopeInternal());
+        near.expandBy(MEETS_M);
+        return near.contains(end);
     }
 
     private Optional<Evidence> fromMouth(DrawnPiece piece) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
+import org.wadeplan.geo.problem.Problem;
 
 /** Finds vertices where a line runs out and straight back, which water does not. */
 final class SpikeCheck {
@@ -19,8 +20,23 @@ final class SpikeCheck {
         if (spikes.isEmpty()) {
             return piece;
         }
+        List<Coordinate> kept = without(piece.line(), spikes);
+        if (kept.size() < 2) {
+            faults.add(Problem.error(
+                    "stream-out-and-back",
+                    piece.place(),
+                    "the line does nothing but run out and straight back",
+                    "a line as the water runs",
+                    "draw it again"));
+            return piece;
+        }
+        return asked(
+                piece, spikes, piece.line().getFactory().createLineString(kept.toArray(new Coordinate[0])), faults);
+    }
+
+    private static DrawnPiece asked(
+            DrawnPiece piece, List<Integer> spikes, LineString without, SuspectedFaults faults) {
         Coordinate tip = piece.line().getCoordinateN(spikes.get(0));
-        LineString without = without(piece.line(), spikes);
         String found = String.format(
                 Locale.ROOT,
                 "the line runs out to %.0f, %.0f (vertex %d) and straight back%s, which adds %.0f m",
@@ -48,7 +64,7 @@ final class SpikeCheck {
         return spikes;
     }
 
-    private static LineString without(LineString line, List<Integer> spikes) {
+    private static List<Coordinate> without(LineString line, List<Integer> spikes) {
         List<Coordinate> kept = new ArrayList<>();
         for (int i = 0; i < line.getNumPoints(); i++) {
             Coordinate vertex = line.getCoordinateN(i);
@@ -57,6 +73,6 @@ final class SpikeCheck {
                 kept.add(vertex);
             }
         }
-        return line.getFactory().createLineString(kept.toArray(new Coordinate[0]));
+        return kept;
     }
 }

@@ -30,6 +30,7 @@ public final class ReachLayer {
     private final StreamNetwork network;
     private final CoordinateSystem system;
     private final ReachRule rule;
+    private final List<Junction> junctions;
 
     /**
      * A layer for one round.
@@ -42,6 +43,7 @@ public final class ReachLayer {
         this.network = network;
         this.system = system;
         this.rule = rule;
+        this.junctions = network.junctions();
     }
 
     /**
@@ -189,7 +191,7 @@ public final class ReachLayer {
     }
 
     private Optional<Problem> confluence(String stream, double startM, SourcePlace place) {
-        for (Junction junction : network.junctions()) {
+        for (Junction junction : junctions) {
             for (Junction.Arm arm : junction.arms()) {
                 double upstreamM = startM - arm.chainageM();
                 if (arm.code().equals(stream) && upstreamM > 0 && upstreamM < rule.lengthM()) {

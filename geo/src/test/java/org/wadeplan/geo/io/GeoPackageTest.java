@@ -188,4 +188,51 @@ class GeoPackageTest {
                         + " point or area as the GeoPackage standard stores it. Do: draw or export this feature again");
         assertThat(seen).extracting(Feature::id).containsExactly("1", "2");
     }
+
+    @Test
+    void readsAFileThatAMapProgramLeftInItsOwnJournalMode() throws Exception {
+        // Map programs leave files in write-ahead mode; opening those in the ordinary way makes files beside them.
+        Path file = written("a.gpkg");
+        PlainSql.rows(file, "PRAGMA journal_mode = WAL");
+
+        assertThat(new GeoPackageReader(file, PLACE).read("streams").problems()).isEmpty();
+        try (var beside = Files.list(folder)) {
+            assertThat(beside).containsExactly(file);
+        }
+    }
+
+    @Test
+    void warnsWhereAnotherProgramHasChangesThatAreNotInTheFileYet() throws Exception {
+        Path file = written("a.gpkg");
+        Files.write(folder.resolve("a.gpkg-wal"), new byte[] {1});
+
+        assertThat(new GeoPackageReader(file, PLACE).read("streams").problems())
+                .extracting(Problem::code)
+                .containsExactly("geopackage-open-elsewhere");
+    }
+
+    @Test
+    void readsAViewThatIsRegisteredAsALayer() throws Exception {
+        Path file = written("a.gpkg");
+        PlainSql.change(file, "CREATE VIEW brown AS SELECT geom, Code FROM streams");
+        PlainSql.change(
+                file,
+                "INSERT INTO gpkg_contents (table_name, data_type, last_change, srs_id)"
+                        + " VALUES ('brown', 'features', '2027-01-01T00:00:00.000Z', 32627)");
+        PlainSql.change(file, "INSERT INTO gpkg_geometry_columns VALUES ('brown', 'geom', 'LINESTRING', 32627, 0, 0)");
+
+        assertThat(new GeoPackageReader(file, PLACE)
+                        .read("brown")
+                        .value()
+                        .orElseThrow()
+                        .features())
+                .extracting(feature -> feature.id() + " " + feature.text("code").orElse("-"))
+                .containsExactly("1 BRN", "2 -");
+    }
+
+    @Test
+    void listsItsLayers() throws Exception {
+        assertThat(new GeoPackageReader(written("a.gpkg"), PLACE).layers().value())
+                .contains(List.of("streams"));
+    }
 }

@@ -296,4 +296,11 @@ class StreamReaderTest {
                         .read(new FeatureLayer(unknown, List.of()))))
                 .containsExactly("ERROR crs-missing");
     }
+
+    @Test
+    void aLineThatOnlyRunsOutAndBackCannotBeMended() {
+        assertThat(codes(feature("A", "a", STATED, "LINESTRING (0 0, 100 0, 0 0)")
+                        .read("drop-spike:A")))
+                .contains("ERROR stream-out-and-back", "WARNING repair-not-offered");
+    }
 }

@@ -20,6 +20,7 @@ import org.wadeplan.hazards.register.Sign;
  * @param askOnSite question before going in
  * @param sign warning sign
  * @param leansOnPeople true where no control better than rules and equipment worn is in place
+ * @param unrated true where nobody has rated it and the worst plausible counts
  * @param source where the row comes from
  */
 public record AssessedHazard(
@@ -34,6 +35,7 @@ public record AssessedHazard(
         Optional<String> askOnSite,
         Sign sign,
         boolean leansOnPeople,
+        boolean unrated,
         String source) {
 
     /**

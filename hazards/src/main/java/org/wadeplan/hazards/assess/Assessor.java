@@ -82,8 +82,9 @@ public final class Assessor {
             return;
         }
         if (triggers.activitiesMissing(hazard.trigger())) {
-            setAside.add(
-                    new SetAside(hazard.id(), hazard.title() + ": noted here, but nobody does that on this visit"));
+            seen.forEach(note -> setAside.add(new SetAside(
+                    hazard.id(),
+                    hazard.title() + ": noted here (" + note.sentence() + "), but nobody does that on this visit")));
         } else if (inPlace(hazard.id()).contains(ControlLevel.ELIMINATE)) {
             setAside.add(new SetAside(hazard.id(), hazard.title() + ": said to be eliminated"));
         } else {
@@ -110,6 +111,7 @@ public final class Assessor {
                 hazard.askOnSite(),
                 hazard.sign(),
                 Credit.leansOnPeople(controls, inPlace),
+                false,
                 hazard.source());
     }
 
@@ -162,14 +164,13 @@ public final class Assessor {
                 Optional.empty(),
                 new Sign(Optional.of("W001"), "general warning"),
                 Credit.leansOnPeople(note.controls(), inPlace),
+                note.rating().isEmpty(),
                 "people who were at this site");
     }
 
     private static List<String> why(Finding finding, List<SiteHazard> seen) {
         List<String> why = new ArrayList<>();
-        if (!seen.isEmpty()) {
-            why.add("seen at this site");
-        }
+        seen.forEach(note -> why.add("seen at this site: " + note.sentence()));
         if (finding instanceof Finding.Applies applies) {
             why.addAll(applies.why());
         }

@@ -42,7 +42,7 @@ public record HazardBlock(int rank, AssessedHazard hazard, List<ControlLine> con
     /** What is read aloud, in order. */
     public List<String> spoken() {
         List<String> lines = new ArrayList<>();
-        lines.add(rank + ". " + hazard.title() + "." + (hazard.canKill() ? " This can kill." : ""));
+        lines.add(rank + ". " + ended(hazard.title()) + severity());
         // what is new has been said at the top of the sheet
         hazard.seen().stream()
                 .filter(seen -> !seen.newSinceLast())
@@ -54,6 +54,13 @@ public record HazardBlock(int rank, AssessedHazard hazard, List<ControlLine> con
             lines.add("No control is written for this. Agree on one before anyone goes in.");
         }
         return lines;
+    }
+
+    private String severity() {
+        if (hazard.unrated()) {
+            return " Nobody has rated this: take it as deadly.";
+        }
+        return hazard.canKill() ? " This can kill." : "";
     }
 
     static String ended(String sentence) {

@@ -206,8 +206,10 @@ class AssessorTest {
     void ironInTheBedWithoutCurrentIsSetAsideWithTheReason() {
         Assessment assessment = assess(ExampleVisits.brannetNets().noted(SiteHazard.of("E04", "roof iron in the bed")));
         assertThat(assessment.setAside())
-                .containsExactly(new SetAside(
-                        "E04", "Metal in the bed with live current: noted here, but nobody does that on this visit"));
+                .containsExactly(
+                        new SetAside(
+                                "E04",
+                                "Metal in the bed with live current: noted here (roof iron in the bed), but nobody does that on this visit"));
     }
 
     @Test

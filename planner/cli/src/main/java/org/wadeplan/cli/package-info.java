@@ -1,4 +1,4 @@
-/** Placeholder until the first class lands. */
+/** The command line: reads arguments, calls the core, prints results, and turns what happened into an exit code. */
 @NullMarked
 package org.wadeplan.cli;
 

@@ -51,7 +51,7 @@ final class CoverSearch {
         }
         List<AppliedTreatment> treatments = List.copyOf(set.values());
         List<DeconStep> steps = sequence.around(treatments);
-        CleanCost cost = CleanCost.of(steps, treatments.size());
+        CleanCost cost = sequence.cost(steps, treatments.size());
         if (best != null && cost.compareTo(best.cost()) > 0) {
             return;
         }

@@ -58,7 +58,7 @@ final class GenericClean {
         }
         return applied.map(treatment -> {
             List<DeconStep> steps = sequence.around(List.of(treatment));
-            return new Generic(treatment, pests, steps, CleanCost.of(steps, 1));
+            return new Generic(treatment, pests, steps, sequence.cost(steps, 1));
         });
     }
 }

@@ -51,6 +51,17 @@ final class StepSequence {
         return List.copyOf(steps);
     }
 
+    CleanCost cost(List<DeconStep> steps, int treatments) {
+        int roomFor = resources.stream()
+                .filter(resource -> steps.stream()
+                        .anyMatch(step ->
+                                step.resource().filter(resource.id()::equals).isPresent()))
+                .mapToInt(DeconResource::capacityKitSets)
+                .min()
+                .orElse(Integer.MAX_VALUE);
+        return CleanCost.of(steps, treatments, roomFor);
+    }
+
     private List<DeconStep> longestHang(Collection<AppliedTreatment> treatments) {
         return treatments.stream()
                 .filter(treatment -> !treatment.recipe().kind().runsAlone())

@@ -1,7 +1,9 @@
 package org.wadeplan.planner.files;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.locationtech.jts.geom.Geometry;
@@ -9,24 +11,42 @@ import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.crs.Reprojection;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
-import org.wadeplan.geo.io.GeoPackageReader;
+import org.wadeplan.geo.io.MapFile;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 
-/** Reads the outlines of a map layer into the round's coordinate system. */
+/** Reads a map layer, and its outlines into the round's coordinate system. */
 record MapLayer(RoundFolder folder, String part, CoordinateSystem crs) {
 
     /** Each feature through {@code maker}, which gets the feature and its outline; broken ones are reported. */
     <T> Checked<List<T>> read(BiFunction<Feature, Geometry, T> maker, String codeColumn) {
-        return layer().then(layer -> reprojection(layer).then(move -> features(layer, move, maker, codeColumn)));
+        return readableLayer()
+                .then(layer -> reprojection(layer).then(move -> features(layer, move, maker, codeColumn)));
     }
 
+    /** The layer as it stands in its file: GeoPackage, or GeoJSON by the ending of the file's name. */
     private Checked<FeatureLayer> layer() {
-        Optional<Problem> unfit = FileLimit.MAP.refusal(folder.path(part), name());
-        return unfit.isPresent()
-                ? Checked.failed(unfit.get())
-                : new GeoPackageReader(folder.path(part), SourcePlace.file(name())).read(part);
+        String ending = name().toLowerCase(Locale.ROOT);
+        boolean text = ending.endsWith(".geojson") || ending.endsWith(".json");
+        Path file = folder.path(part);
+        Optional<Problem> unfit = (text ? FileLimit.TEXT : FileLimit.MAP).refusal(file, name());
+        if (unfit.isPresent()) {
+            return Checked.failed(unfit.get());
+        }
+        return MapFile.read(file, part, SourcePlace.file(name()), crs);
+    }
+
+    /** The layer without the features whose shape could not be read: that is reported already. */
+    Checked<FeatureLayer> readableLayer() {
+        Checked<FeatureLayer> layer = layer();
+        return layer.hasErrors()
+                ? layer.map(all -> new FeatureLayer(
+                        all.shape(),
+                        all.features().stream()
+                                .filter(feature -> feature.geometry().isPresent())
+                                .toList()))
+                : layer;
     }
 
     private String name() {

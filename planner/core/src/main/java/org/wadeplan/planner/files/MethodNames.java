@@ -4,17 +4,15 @@ import static org.wadeplan.geo.problem.Severity.ERROR;
 import static org.wadeplan.geo.problem.Severity.WARNING;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
-import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.files.Table.Placed;
 import org.wadeplan.planner.method.DecisionTable;
-import org.wadeplan.planner.method.TableRule;
+import org.wadeplan.planner.method.MethodTableCheck;
 import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.MethodKind;
 
@@ -28,15 +26,22 @@ final class MethodNames {
         this.tables = tables;
     }
 
-    static List<Problem> check(RoundTables tables, Optional<DecisionTable> decisions) {
+    /** @param decisions with its own problems: of a table with faults it is not clear what it gives */
+    static List<Problem> check(RoundTables tables, Checked<DecisionTable> decisions) {
         MethodNames names = new MethodNames(tables);
         KnownIds methods = KnownIds.of("a method", tables.methods(), "method");
         names.problems.addAll(methods.check(ERROR, tables.methodParts(), "method"));
         names.problems.addAll(methods.check(ERROR, tables.kitNeeds(), "method"));
         names.problems.addAll(methods.check(ERROR, tables.permits(), "methods"));
         names.problems.addAll(methods.check(WARNING, tables.pastVisits(), "method"));
-        if (tables.methods().complete()) {
-            decisions.ifPresent(names::decisionTable);
+        if (tables.methods().whole()) {
+            decisions.value().ifPresent(table -> {
+                names.problems.addAll(
+                        MethodTableCheck.problems(table, tables.methods().values()));
+                if (!decisions.hasErrors()) {
+                    names.unused(table);
+                }
+            });
         }
         if (tables.methodParts().complete()) {
             tables.methods().rows().forEach(names::parts);
@@ -45,18 +50,14 @@ final class MethodNames {
         return names.problems;
     }
 
-    private void decisionTable(DecisionTable decisions) {
-        Set<String> known = tables.methods().names("method");
-        Set<String> used = new LinkedHashSet<>();
+    private void unused(DecisionTable decisions) {
         OptionalInt column = decisions.methodColumn();
-        for (TableRule rule : column.isPresent() ? decisions.rules() : List.<TableRule>of()) {
-            rule.outputs().get(column.getAsInt()).ifPresent(method -> {
-                used.add(method);
-                if (!known.contains(method)) {
-                    problems.add(unknown(decisions, rule, method, known));
-                }
-            });
+        if (column.isEmpty()) {
+            return;
         }
+        Set<String> used = decisions.rules().stream()
+                .flatMap(rule -> rule.outputs().get(column.getAsInt()).stream())
+                .collect(Collectors.toSet());
         for (Placed<Method> row : tables.methods().rows()) {
             if (!used.contains(row.value().id())) {
                 problems.add(Problem.note(
@@ -67,17 +68,6 @@ final class MethodNames {
                         "delete it, or add the rule that is missing"));
             }
         }
-    }
-
-    private Problem unknown(DecisionTable decisions, TableRule rule, String method, Set<String> known) {
-        Optional<String> nearest = NearestWord.of(method, known);
-        return Problem.error(
-                "unknown-code",
-                SourcePlace.part(decisions.file(), "rule " + rule.number()).column(DecisionTable.METHOD_OUTPUT),
-                "\"" + method + "\" is not known"
-                        + nearest.map(word -> "; nearest is " + word).orElse(""),
-                "a method of " + tables.methods().file() + ": " + String.join(", ", known),
-                nearest.map(word -> "write " + word + " if that is meant").orElse("add it there, or mend it here"));
     }
 
     private void parts(Placed<Method> row) {

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wadeplan.geo.network.StreamLine;
+import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.method.DecisionTable;
 import org.wadeplan.planner.round.CatchmentArea;
@@ -33,7 +34,7 @@ final class References {
     static List<Problem> check(
             RoundTables tables,
             Optional<RoundHeader> header,
-            Optional<DecisionTable> decisions,
+            Checked<DecisionTable> decisions,
             Optional<Terrain> terrain) {
         References references = new References(tables);
         references.people();
@@ -70,7 +71,9 @@ final class References {
         check(pests, tables.treatments(), "pest");
         check(KnownIds.of("a resource", tables.deconResources(), "resource"), tables.deconSteps(), "resource");
         KnownIds moments = KnownIds.of("a treatment", tables.treatments(), "treatment")
-                .and(", or always, plant-fragments, chemical, heat or same-water", new LinkedHashSet<>(DeconStepTable.WHEN));
+                .and(
+                        ", or always, plant-fragments, chemical, heat or same-water",
+                        new LinkedHashSet<>(DeconStepTable.WHEN));
         check(moments, tables.deconSteps(), "when");
         check(KnownIds.of("a place", tables.tides(), "place"), tables.waters(), "tide_place");
     }
@@ -103,7 +106,9 @@ final class References {
     private void onTheMap(Optional<Terrain> terrain) {
         KnownIds streams = new KnownIds(
                 "a code of the stream lines",
-                terrain.map(ground -> codes(ground.network().lines().stream().map(StreamLine::code))));
+                terrain.map(ground -> ground.network().lines())
+                        .filter(lines -> !lines.isEmpty())
+                        .map(lines -> codes(lines.stream().map(StreamLine::code))));
         check(streams, tables.sites(), "stream");
         check(streams, tables.waters(), "stream");
         check(streams, tables.barriers(), "stream");

@@ -1,11 +1,14 @@
 package org.wadeplan.planner.files;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.wadeplan.geo.problem.DiskException;
 
 /** Copies a round folder's own files to a new folder. */
 public final class RoundCopy {
@@ -20,9 +23,13 @@ public final class RoundCopy {
      *
      * @return how many files were copied
      */
-    public static int copy(Path source, Path target) throws FileFault {
+    public static int copy(Path source, Path target) throws DiskException {
         if (!Files.isDirectory(source)) {
-            throw new FileFault(source, "there is no round folder there", "check the path");
+            throw new DiskException(
+                    source,
+                    "there is no round folder there",
+                    "check the path",
+                    new NoSuchFileException(source.toString()));
         }
         try {
             refuseIfInUse(target);
@@ -39,22 +46,30 @@ public final class RoundCopy {
             }
             return count;
         } catch (IOException fault) {
-            throw FileFault.of(target, fault);
+            throw new DiskException(target, "could not be written", "choose a folder that you may write to", fault);
         }
     }
 
-    private static void refuseIfInUse(Path target) throws IOException, FileFault {
+    private static void refuseIfInUse(Path target) throws IOException, DiskException {
         if (!Files.exists(target)) {
             return;
         }
         if (!Files.isDirectory(target)) {
-            throw new FileFault(target, "that is a file, not a folder", "choose a folder that does not exist yet");
+            throw taken(target, "that is a file, not a folder");
         }
         try (Stream<Path> content = Files.list(target)) {
             if (content.findAny().isPresent()) {
-                throw new FileFault(target, "the folder is not empty", "choose a folder that does not exist yet");
+                throw taken(target, "the folder is not empty");
             }
         }
+    }
+
+    private static DiskException taken(Path target, String what) {
+        return new DiskException(
+                target,
+                what,
+                "choose a folder that does not exist yet",
+                new FileAlreadyExistsException(target.toString()));
     }
 
     private static List<Path> filesOf(Path source) throws IOException {

@@ -87,7 +87,7 @@ public final class RoundReader {
         problems.addAll(decisions.problems());
         problems.addAll(terrain.problems());
         problems.addAll(register.problems());
-        problems.addAll(References.check(tables, header, decisions.value(), terrain.value()));
+        problems.addAll(References.check(tables, header, decisions, terrain.value()));
         problems.addAll(HazardIds.check(tables.siteHazards(), register.value()));
         Optional<RoundAssembly> assembly = header.flatMap(
                 head -> decisions.value().flatMap(decided -> terrain.value().flatMap(ground -> register.value()

@@ -50,6 +50,11 @@ record Table<T>(String file, boolean complete, List<Row> raw, List<Placed<T>> ro
                 List.copyOf(problems));
     }
 
+    /** Whether the header and every row could be read, so that a record that is not here is nowhere. */
+    boolean whole() {
+        return complete && rows.size() == raw.size();
+    }
+
     List<T> values() {
         return rows.stream().map(Placed::value).toList();
     }

@@ -2,8 +2,6 @@ package org.wadeplan.planner.files;
 
 import java.util.List;
 import org.wadeplan.geo.crs.CoordinateSystem;
-import org.wadeplan.geo.io.FeatureLayer;
-import org.wadeplan.geo.io.GeoPackageReader;
 import org.wadeplan.geo.network.AcceptedRepairs;
 import org.wadeplan.geo.network.StreamHints;
 import org.wadeplan.geo.network.StreamNetwork;
@@ -35,11 +33,8 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs r
 
     private Checked<StreamNetwork> network(StreamHints hints) {
         String name = folder.nameOf(RoundFolder.STREAMS);
-        return FileLimit.MAP
-                .refusal(folder.path(RoundFolder.STREAMS), name)
-                .<Checked<FeatureLayer>>map(Checked::failed)
-                .orElseGet(() -> new GeoPackageReader(folder.path(RoundFolder.STREAMS), SourcePlace.file(name))
-                        .read(RoundFolder.STREAMS))
+        return new MapLayer(folder, RoundFolder.STREAMS, crs)
+                .readableLayer()
                 .then(layer -> new StreamReader(crs, SourcePlace.file(name), hints, repairs).read(layer));
     }
 

@@ -28,9 +28,7 @@ final class WaterRanges {
     static List<Problem> check(RoundTables tables, StreamNetwork network) {
         WaterRanges ranges = new WaterRanges(tables.waters());
         ranges.byStream.values().forEach(ranges::overlaps);
-        boolean everyRowRead = tables.waters().complete()
-                && tables.waters().rows().size() == tables.waters().raw().size();
-        if (everyRowRead) {
+        if (tables.waters().whole()) {
             tables.sites().rows().stream()
                     .filter(row -> network.line(row.value().stream()).isPresent())
                     .forEach(row -> ranges.covered(row, network));

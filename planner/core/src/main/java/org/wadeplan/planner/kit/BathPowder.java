@@ -97,14 +97,19 @@ final class BathPowder {
         return Optional.empty();
     }
 
-    /** The store's kind whose word the agent's name holds; none where the methods' kit needs count it already. */
+    /**
+     * The store's kind whose word the agent's name holds, or the agent itself where the store has none; nothing where the
+     * methods' kit needs count it already.
+     */
     private static Optional<String> kind(Round round, String agent) {
         String lower = agent.toLowerCase(Locale.ROOT);
-        return round.store().items().stream()
+        String kind = round.store().items().stream()
                 .map(StoreItem::kind)
-                .filter(kind -> lower.contains(kind.toLowerCase(Locale.ROOT)))
-                .filter(kind -> round.store().needs().stream()
-                        .noneMatch(need -> need.kind().equals(kind)))
-                .findFirst();
+                .filter(word -> lower.contains(word.toLowerCase(Locale.ROOT)))
+                .findFirst()
+                .orElse(agent);
+        boolean counted =
+                round.store().needs().stream().anyMatch(need -> need.kind().equals(kind));
+        return counted ? Optional.empty() : Optional.of(kind);
     }
 }

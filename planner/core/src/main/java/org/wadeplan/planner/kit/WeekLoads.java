@@ -70,7 +70,7 @@ final class WeekLoads {
             if (dayNeeds.reusable(kind)) {
                 serials(needs, lines);
             } else {
-                needs.forEach(need -> lines.add(need.crewDay(), consumable(need)));
+                needs.forEach(need -> lines.add(need.crewDay(), consumable(need, "each")));
             }
         });
         packs(crewDays, lines);
@@ -117,10 +117,10 @@ final class WeekLoads {
                 .toList();
     }
 
-    private LoadLine consumable(DayNeed need) {
+    private LoadLine consumable(DayNeed need, String unitOfNone) {
         LocalDate date = need.crewDay().date();
         List<StoreItem> lots = round.store().ofKind(need.kind());
-        String unit = lots.stream().map(StoreItem::unit).findFirst().orElse("each");
+        String unit = lots.stream().map(StoreItem::unit).findFirst().orElse(unitOfNone);
         Stock.Taken taken = stock.take(need.kind(), date, need.quantity());
         if (need.quantity() - taken.quantity() > 1e-9) {
             shortages.add(ShortageWords.stock(need, need.quantity(), taken.quantity(), unit, lots));
@@ -174,7 +174,7 @@ final class WeekLoads {
     private void baths(List<CrewDay> crewDays, DayLines lines) {
         for (CrewDay day : crewDays) {
             Map<String, DayNeed> needs = fixed.bathNeeds(day, baths);
-            needs.values().forEach(need -> lines.add(day, consumable(need)));
+            needs.values().forEach(need -> lines.add(day, consumable(need, "kg")));
         }
     }
 }

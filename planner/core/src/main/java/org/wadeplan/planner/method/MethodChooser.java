@@ -22,7 +22,7 @@ public final class MethodChooser {
     static List<MethodDecision> decide(DecisionTable table, List<Site> sites, List<Consent> consents) {
         return sites.stream()
                 .map(site -> new MethodDecision(
-                        site.id(), decide(table, caseOf(site, consents)), table.name(), table.hash()))
+                        site.id(), decide(table, readable(table, caseOf(site, consents))), table.name(), table.hash()))
                 .toList();
     }
 
@@ -53,6 +53,17 @@ public final class MethodChooser {
             input.value(site.conditions(), nightAccess).ifPresent(value -> values.put(input.column(), value));
         }
         return values;
+    }
+
+    /** Leaves out what the table declares as another type: {@link MethodTableCheck} reports it, and it cannot be compared. */
+    private static Map<String, CaseValue> readable(DecisionTable table, Map<String, CaseValue> values) {
+        Map<String, CaseValue> readable = new LinkedHashMap<>(values);
+        table.inputs().stream()
+                .filter(input -> SiteInput.named(input.name())
+                        .filter(known -> known.type() != input.type())
+                        .isPresent())
+                .forEach(input -> readable.remove(input.name()));
+        return readable;
     }
 
     /** A no from the holder of the land outweighs the site list; a yes counts only where consent was given. */

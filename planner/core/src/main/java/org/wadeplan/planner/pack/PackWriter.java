@@ -72,11 +72,10 @@ public final class PackWriter {
             Round round, RoundPlan plan, StagedFolder stage, Instant madeAt, List<PackFile> files)
             throws DiskException {
         TrackFiles tracks = new TrackFiles(round, plan.reaches(), madeAt);
-        List<Problem> problems = tracks.writeGpx(stage.folder());
+        List<Problem> problems = tracks.writeAll(stage.folder());
         if (problems.isEmpty()) {
             files.add(stage.made(TrackFiles.GPX, "stakes and routes for a handheld (GPX 1.1)"));
         }
-        tracks.writeMaps(stage.folder());
         files.add(stage.made(TrackFiles.GEOPACKAGE, "reaches, stakes and streams for map programs (GeoPackage)"));
         files.add(stage.made(TrackFiles.REACHES_GEOJSON, "reaches on WGS 84 (RFC 7946)"));
         files.add(stage.made(TrackFiles.STAKES_GEOJSON, "stakes on WGS 84 (RFC 7946)"));

@@ -64,21 +64,33 @@ final class ConsentCheck {
                         .add("Parcel " + parcel.id() + ", on which " + site.id() + " lies, is marked refused."));
     }
 
-    /** Any no is a no; silence is not a yes. */
     private static void readNight(Site site, List<Consent> consents, Findings findings) {
-        boolean refused = site.nightAccess().filter(yes -> !yes).isPresent()
+        if (nightRefused(site, consents)) {
+            findings.blocks().add("No access to " + site.id() + " after dark.");
+        } else if (!nightGranted(site, consents)) {
+            findings.blocks().add("Nobody has asked about access to " + site.id() + " after dark.");
+        }
+    }
+
+    /** Any no is a no. */
+    private static boolean nightRefused(Site site, List<Consent> consents) {
+        return site.nightAccess().filter(yes -> !yes).isPresent()
                 || consents.stream()
                         .anyMatch(consent ->
                                 consent.nightAccess().filter(yes -> !yes).isPresent());
-        boolean granted = site.nightAccess().orElse(false)
+    }
+
+    /** Silence is not a yes. */
+    private static boolean nightGranted(Site site, List<Consent> consents) {
+        return site.nightAccess().orElse(false)
                 || consents.stream()
                         .map(Consent::nightAccess)
                         .flatMap(Optional::stream)
                         .anyMatch(yes -> yes);
-        if (refused) {
-            findings.blocks().add("No access to " + site.id() + " after dark.");
-        } else if (!granted) {
-            findings.blocks().add("Nobody has asked about access to " + site.id() + " after dark.");
-        }
+    }
+
+    static boolean nightAccess(Round round, Site site) {
+        List<Consent> consents = forSite(round, site);
+        return nightGranted(site, consents) && !nightRefused(site, consents);
     }
 }

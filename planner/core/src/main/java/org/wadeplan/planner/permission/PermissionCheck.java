@@ -45,6 +45,11 @@ public final class PermissionCheck {
                 earliestUntil(consents));
     }
 
+    /** True where somebody said yes to people on the land after dark, and nobody no. */
+    public static boolean nightAccess(Round round, Site site) {
+        return ConsentCheck.nightAccess(round, site);
+    }
+
     private static Optional<LocalTime> latestFrom(List<Consent> consents) {
         return consents.stream()
                 .map(Consent::accessFrom)

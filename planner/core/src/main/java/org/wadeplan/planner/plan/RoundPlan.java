@@ -6,6 +6,7 @@ import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.planner.decon.TurnaroundTable;
 import org.wadeplan.planner.effort.VisitEffort;
+import org.wadeplan.planner.hazard.VisitBriefing;
 import org.wadeplan.planner.kit.KitPlan;
 import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.permission.Permission;
@@ -19,6 +20,8 @@ import org.wadeplan.planner.week.WeekPlan;
  * @param efforts for each site with a method that means a visit
  * @param permissions for each visit as placed
  * @param turnarounds step 6's table
+ * @param briefings for each part of a visit as placed
+ * @param complete false where a site that should be visited has no place in the week
  * @param findings what a person should read before using the plan, worst first
  */
 public record RoundPlan(
@@ -31,6 +34,8 @@ public record RoundPlan(
         TurnaroundTable turnarounds,
         WeekPlan week,
         KitPlan kit,
+        List<VisitBriefing> briefings,
+        boolean complete,
         List<Problem> findings) {
 
     public Optional<Reach> reach(String site) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.wadeplan.planner.permission.Permission;
+import org.wadeplan.planner.permission.PermissionCheck;
 import org.wadeplan.planner.round.Light;
 import org.wadeplan.planner.round.LightRules;
 import org.wadeplan.planner.round.LowWater;
@@ -71,6 +72,7 @@ public final class WindowFinder {
         for (TimeWindow window : wet) {
             window.widened(beforeMin, afterMin)
                     .and(hours(part, permission))
+                    .flatMap(hours -> withoutNight(site, part, date).flatMap(hours::and))
                     .ifPresentOrElse(
                             open::add,
                             () -> reasons.add(
@@ -176,6 +178,25 @@ public final class WindowFinder {
                 low.at().plusSeconds(60L * rules.afterLowMin()),
                 "tide: " + rules.beforeLowMin() + " min before " + at,
                 "tide: " + rules.afterLowMin() + " min after " + at);
+    }
+
+    /** Where nobody may be on the land after dark, work that may be in any light is done between civil dawn and sunset. */
+    private Optional<TimeWindow> withoutNight(Site site, MethodPart part, LocalDate date) {
+        if (part.light() != Light.ANY || PermissionCheck.nightAccess(round, site)) {
+            return Optional.of(twoDates(date));
+        }
+        DayLight sun = sun(site, date);
+        if (sun.course() == DayLight.Course.NEVER_SETS) {
+            return Optional.of(twoDates(date));
+        }
+        if (sun.civilDawn().isEmpty() || sun.sunset().isEmpty()) {
+            return Optional.empty();
+        }
+        Instant dawn = roundUp(sun.civilDawn().get());
+        Instant sunset = sun.sunset().get().truncatedTo(ChronoUnit.MINUTES);
+        String words = "no access after dark: ";
+        return ordered(
+                new TimeWindow(dawn, sunset, words + "civil dawn " + clock(dawn), words + "sunset " + clock(sunset)));
     }
 
     private TimeWindow hours(MethodPart part, Permission permission) {

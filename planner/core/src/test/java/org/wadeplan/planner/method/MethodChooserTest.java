@@ -182,6 +182,23 @@ class MethodChooserTest {
     }
 
     @Test
+    void anInputDeclaredAsAnotherTypeLeavesTheSiteUndecided() {
+        DecisionTable table = TestTables.read(dmn(
+                        "hitPolicy=\"UNIQUE\"",
+                        input("max_depth_m", "string")
+                                + methodOutput()
+                                + rule("\"deep\"", "TRAP")
+                                + rule("not(\"deep\")", "EFISH")))
+                .value()
+                .orElseThrow();
+        List<MethodDecision> decisions = MethodChooser.decide(table, List.of(ScenarioSites.named("BRN-01")), List.of());
+        assertThat(decisions)
+                .extracting(MethodDecision::outcome)
+                .containsExactly(
+                        new Undecided(List.of("max_depth_m"), List.of(1, 2), List.of("TRAP", "EFISH"), List.of()));
+    }
+
+    @Test
     void aValueOfTheWrongTypeIsAFaultInTheProgram() {
         assertThatThrownBy(
                         () -> MethodChooser.decide(TestTables.corrected(), Map.of("max_depth_m", CaseValue.of("deep"))))

@@ -219,7 +219,8 @@ class PackWriterTest {
     void showsTheOverviewWithMethodsUnplacedSitesAndFindings() throws IOException {
         assertThat(String.join("\n", pages(folder.resolve("round_overview.pdf"))))
                 .contains("BRN-01", "BRN-02", "PEL-01", "PEL-02")
-                .contains("by rule 15")
+                .contains("by rule 5;")
+                .contains("by rule 12;")
                 .contains("Consent refused on 3 September.")
                 .contains("measure first")
                 .contains("0123456789");

@@ -22,7 +22,9 @@ import org.wadeplan.geo.network.StreamNetwork;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.geo.reach.Bank;
 import org.wadeplan.geo.reach.ReachRule;
+import org.wadeplan.hazards.register.HazardRegister;
 import org.wadeplan.planner.method.DecisionTable;
+import org.wadeplan.planner.method.HitPolicy;
 import org.wadeplan.planner.round.Barrier;
 import org.wadeplan.planner.round.Biosecurity;
 import org.wadeplan.planner.round.CarePlace;
@@ -88,7 +90,15 @@ public final class SmallRound {
                         method("TRAP", "nets overnight", MethodKind.NETTING),
                         method("SPOT", "spotlighting", MethodKind.SPOTLIGHTING),
                         method("RECORD_DRY", "dry record", MethodKind.DRY_RECORD)),
-                new DecisionTable("survey-method", "0123456789abcdef".repeat(4)),
+                new DecisionTable(
+                        "method.dmn",
+                        "survey-method",
+                        "survey-method",
+                        HitPolicy.UNIQUE,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        "0123456789abcdef".repeat(4)),
                 new Store(List.of(), List.of(), List.of(), List.of()),
                 List.of(person("imre", "Imre"), person("yusra", "Yusra"), person("oskar", "Oskar")),
                 List.of(),
@@ -104,6 +114,7 @@ public final class SmallRound {
                         new MetricPoint(512000, 5097000),
                         Optional.of("day and night"),
                         Optional.empty())),
+                HazardRegister.shipped(),
                 new InputHash("ab".repeat(32), new TreeMap<>(Map.of("sites.csv", "cd".repeat(32)))));
     }
 

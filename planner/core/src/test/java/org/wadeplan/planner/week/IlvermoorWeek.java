@@ -68,7 +68,7 @@ public final class IlvermoorWeek {
         List<VisitEffort> efforts = new ArrayList<>();
         List<VisitKit> kits = new ArrayList<>();
         for (String line : SITES.lines().toList()) {
-            List<String> words = List.of(line.split(" "));
+            List<String> words = List.of(line.split(" ", -1));
             String site = words.get(0);
             String method = words.get(1);
             decisions.add(decision(site, method));
@@ -89,7 +89,7 @@ public final class IlvermoorWeek {
     }
 
     private static PartEffort effort(String word) {
-        String[] parts = word.split("[=/]");
+        String[] parts = word.split("[=/]", -1);
         VisitPart part = List.of(VisitPart.values()).stream()
                 .filter(one -> one.word().equals(parts[0]))
                 .findFirst()
@@ -184,8 +184,11 @@ public final class IlvermoorWeek {
             Path folder = at.resolve("demo-sites").resolve(name);
             if (Files.isDirectory(folder)) {
                 var checked = RoundReader.read(folder);
-                return checked.value().orElseThrow(() -> new IllegalStateException(
-                        checked.problems().stream().map(one -> one.sentence()).toList().toString()));
+                return checked.value()
+                        .orElseThrow(() -> new IllegalStateException(checked.problems().stream()
+                                .map(one -> one.sentence())
+                                .toList()
+                                .toString()));
             }
         }
         throw new IllegalStateException("No folder demo-sites/" + name + " here or above");

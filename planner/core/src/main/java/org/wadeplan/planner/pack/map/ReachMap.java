@@ -25,7 +25,7 @@ public final class ReachMap {
     private static final double WIDTH_MM = 182;
     private static final double HEIGHT_MM = 122;
     private static final double STRIP_MM = 11;
-    private static final double MARGIN_MM = 16;
+    private static final double MARGIN_MM = 13;
     private static final double STAKE_TICK_MM = 2.2;
     private static final double ARROW_MM = 8;
     private static final double LEADER_MM = 15;

@@ -24,4 +24,9 @@ public final class Figures {
     static String known(OptionalInt value, String unit) {
         return value.isPresent() ? value.getAsInt() + " " + unit : UNKNOWN;
     }
+
+    /** A sentence with its full stop. */
+    static String ended(String words) {
+        return words.isEmpty() || words.matches("(?s).*[.!?]") ? words : words + ".";
+    }
 }

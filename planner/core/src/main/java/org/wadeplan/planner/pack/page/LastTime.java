@@ -33,9 +33,8 @@ final class LastTime {
         PastVisit past = last.get();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(
-                "Date, method",
-                source.clock().day(past.date()) + ", " + source.methodLabel(past.method()) + ", "
-                        + past.part().word()));
+                source.clock().day(past.date()),
+                past.method() + " " + past.part().word()));
         facts.add(new Fact("Time on site", Figures.known(past.onSiteMin(), "min")));
         facts.add(new Fact("Width, depth", widthAndDepth(past)));
         facts.add(new Fact("Conductivity", conductivity(past)));
@@ -79,13 +78,10 @@ final class LastTime {
 
     private String settingsWords(StartSettings start) {
         String advice = start.adviceVoltageV().isPresent()
-                ? "For today's water the same power means about "
-                        + start.adviceVoltageV().getAsInt() + " V (" + start.explanation()
-                        + "). This is advice, not an order."
-                : start.explanation();
-        return "Last used on " + source.clock().day(start.lastDate()) + ": " + words(start.last()) + ". Then "
-                + ambient(start.lastAmbientUsCm()) + ", today expected " + ambient(start.todayAmbientUsCm()) + ". "
-                + advice;
+                ? "Advice, not an order: about " + start.adviceVoltageV().getAsInt() + " V in today's water ("
+                        + ambient(start.todayAmbientUsCm()) + "). "
+                : "";
+        return advice + start.explanation();
     }
 
     private static String ambient(OptionalDouble conductivityUsCm) {
@@ -101,8 +97,8 @@ final class LastTime {
         List<String> cautions = new ArrayList<>(List.of(
                 "Electricity and water kill. Licensed operator, tested gear and insulated gloves, and one caller for "
                         + "\"on\" and \"off\"; current off when anyone stumbles, reaches into the water or calls stop.",
-                "Start low. Test below the reach; fish must right themselves quickly. If they do not, turn down or stop.",
-                "Your agency's code and the maker's manual go before this page."));
+                "Start low. Test below the reach; fish must right themselves quickly. If they do not, turn down or stop. "
+                        + "Your agency's code and the maker's manual go before this page."));
         settings.ifPresent(start -> cautions.addAll(start.cautions()));
         return cautions;
     }

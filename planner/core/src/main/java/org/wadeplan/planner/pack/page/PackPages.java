@@ -39,7 +39,7 @@ public final class PackPages {
             sections.addAll(sitePages(visit));
         }
         for (DeconTask task : source.decon(day)) {
-            sections.add(DeconSheet.section(source, day, task, templates));
+            sections.add(DeconPage.section(source, day, task, templates));
         }
         sections.add(EmergencyCard.section(source, day, templates));
         return press.press(book("Crew " + day.crew() + ", " + source.clock().day(day.date()), sections));

@@ -25,6 +25,8 @@ record RoundOverview(
         List<String> score,
         List<Fact> versions) {
 
+    private static final int MOST_REASONS = 4;
+
     record DayRow(String date, String crew, String people, String hours, String visits) {}
 
     record MethodRow(String site, String line, String facts) {}
@@ -75,14 +77,20 @@ record RoundOverview(
     private static MethodRow method(PlanSource source, MethodDecision decision) {
         List<Reading> readings = VisitPage.readings(source, decision.site());
         String facts = readings.stream()
-                .filter(reading -> !reading.cell().equals("-"))
                 .map(reading -> reading.input() + " " + reading.value() + " (" + reading.cell() + ")")
                 .collect(Collectors.joining("; "));
         return new MethodRow(decision.site(), VisitPage.methodLine(source, decision.site()), facts);
     }
 
     private static Fact unplaced(Unplaced unplaced) {
-        return new Fact(unplaced.site() + " " + unplaced.method(), String.join(" ", unplaced.reasons()));
+        int more = unplaced.reasons().size() - MOST_REASONS;
+        String first = unplaced.reasons().stream()
+                .limit(MOST_REASONS)
+                .map(Figures::ended)
+                .collect(Collectors.joining(" "));
+        return new Fact(
+                unplaced.site() + " " + unplaced.method(),
+                first + (more > 0 ? " And " + more + " more reasons; all of them are in the plan." : ""));
     }
 
     private static Fact finding(Problem problem) {

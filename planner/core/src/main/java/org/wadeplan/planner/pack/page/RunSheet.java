@@ -156,7 +156,9 @@ record RunSheet(
                     .ifPresent(place -> lines.add(
                             "Bounded by: " + place.binding() + "; could start " + place.slackMin() + " min later."));
         }
-        return new Terms(visit.site().id() + " " + visit.site().name(), List.copyOf(lines));
+        return new Terms(
+                visit.site().id() + " " + visit.site().name(),
+                lines.stream().map(Figures::ended).toList());
     }
 
     private static List<String> permissionLines(PlanSource source, Permission permission) {

@@ -84,12 +84,18 @@ record VisitPage(
         return crewMin.isPresent() ? "; at least " + crewMin.getAsInt() + " people" : "";
     }
 
+    /** The readings that the rule asks about; cells that take any value are left out. */
     static List<Reading> readings(PlanSource source, String site) {
-        return source.plan()
+        return source
+                .plan()
                 .decision(site)
                 .flatMap(decision -> decision.chosen())
                 .map(MethodOutcome.Chosen::readings)
-                .orElse(List.of());
+                .orElse(List.of())
+                .stream()
+                .filter(reading ->
+                        !reading.cell().equals("-") && !reading.cell().equals("any"))
+                .toList();
     }
 
     private static String tableLine(PlanSource source, String site) {

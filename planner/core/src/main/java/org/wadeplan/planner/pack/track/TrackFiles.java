@@ -3,7 +3,6 @@ package org.wadeplan.planner.pack.track;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import org.wadeplan.geo.io.FeatureLayer;
 import org.wadeplan.geo.io.GeoJsonWriter;
 import org.wadeplan.geo.io.GeoPackageWriter;
 import org.wadeplan.geo.io.GpxWriter;
@@ -35,35 +34,48 @@ public final class TrackFiles {
     }
 
     /**
-     * Writes {@link #GPX}.
+     * Writes all of them into a folder, under the names above.
      *
-     * @return problems where names are too long or clash: then there is no file
-     * @throws DiskException where it cannot be written
+     * @return problems where names for the handheld are too long or clash: then there is no {@link #GPX}
+     * @throws DiskException where one cannot be written
      */
-    public List<Problem> writeGpx(Path folder) throws DiskException {
+    public List<Problem> writeAll(Path folder) throws DiskException {
+        geoPackage(folder.resolve(GEOPACKAGE));
+        reachesGeoJson(folder.resolve(REACHES_GEOJSON));
+        stakesGeoJson(folder.resolve(STAKES_GEOJSON));
+        return gpx(folder.resolve(GPX));
+    }
+
+    /**
+     * Stakes and routes for a handheld.
+     *
+     * @return problems where names are too long or clash: then nothing is written
+     */
+    public List<Problem> gpx(Path file) throws DiskException {
         Checked<String> document = GpxWriter.document(
                 ReachGpx.of(
                         round.header().title(), reaches, madeAt, round.header().stakeUncertaintyM()),
-                SourcePlace.file(GPX));
+                SourcePlace.file(String.valueOf(file.getFileName())));
         if (document.value().isPresent()) {
-            WholeFile.write(folder.resolve(GPX), document.value().get());
+            WholeFile.write(file, document.value().get());
         }
         return document.problems();
     }
 
-    /**
-     * Writes {@link #GEOPACKAGE} with the layers reaches, stakes and streams, and the two GeoJSON files.
-     *
-     * @throws DiskException where one cannot be written
-     */
-    public void writeMaps(Path folder) throws DiskException {
+    /** The layers reaches, stakes and streams. */
+    public void geoPackage(Path file) throws DiskException {
         MapLayers layers = new MapLayers(round, reaches);
-        FeatureLayer lines = layers.reaches();
-        FeatureLayer stakes = layers.stakes();
         new GeoPackageWriter(round.terrain().crs(), madeAt)
-                .write(folder.resolve(GEOPACKAGE), List.of(lines, stakes, layers.streams()));
-        GeoJsonWriter geoJson = new GeoJsonWriter(round.terrain().crs());
-        geoJson.write(folder.resolve(REACHES_GEOJSON), lines.features());
-        geoJson.write(folder.resolve(STAKES_GEOJSON), stakes.features());
+                .write(file, List.of(layers.reaches(), layers.stakes(), layers.streams()));
+    }
+
+    public void reachesGeoJson(Path file) throws DiskException {
+        new GeoJsonWriter(round.terrain().crs())
+                .write(file, new MapLayers(round, reaches).reaches().features());
+    }
+
+    public void stakesGeoJson(Path file) throws DiskException {
+        new GeoJsonWriter(round.terrain().crs())
+                .write(file, new MapLayers(round, reaches).stakes().features());
     }
 }

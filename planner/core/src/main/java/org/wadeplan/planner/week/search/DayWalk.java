@@ -24,6 +24,9 @@ final class DayWalk {
     private int wetSite;
     private int workMin;
     private int waitMin;
+    private int waitBeforeVisitMin;
+    private int gapExcessMin;
+    private boolean visited;
     private boolean explain;
     private String failure = "";
 
@@ -55,6 +58,16 @@ final class DayWalk {
         return waitMin;
     }
 
+    /** Waiting before the first visit, minutes: a later start saves it. */
+    int waitBeforeVisitMin() {
+        return waitBeforeVisitMin;
+    }
+
+    /** By how much a part came too late after the part before it on the same day, minutes; a later start mends it. */
+    int gapExcessMin() {
+        return gapExcessMin;
+    }
+
     String failure() {
         return failure;
     }
@@ -67,6 +80,9 @@ final class DayWalk {
         place = model.depot();
         workMin = 0;
         waitMin = 0;
+        waitBeforeVisitMin = 0;
+        gapExcessMin = 0;
+        visited = false;
         stay(ActivityKind.LOAD, model.duty().loadMin(), "load and check");
         int from = 0;
         while (from < stops.length) {
@@ -155,6 +171,7 @@ final class DayWalk {
                     + model.axis().words(ready) + " and then does not end inside a window " + windowWords(stop));
         }
         if (stop.orderInJob() > 0 && start > latestAfterPartBefore(stop)) {
+            gapExcessMin = stop.onLaterDay() ? 0 : start - latestAfterPartBefore(stop);
             return fail(() -> slot.name() + ": " + stop.name() + " would start at "
                     + model.axis().words(start) + ", later than the longest gap allows ("
                     + model.axis().words(latestAfterPartBefore(stop)) + ")");
@@ -162,6 +179,7 @@ final class DayWalk {
         waitUntil(start, "wait for the window");
         partStart[stop.id()] = start;
         clock = start + stop.p80Min();
+        visited = true;
         List<Integer> wet = kit.use(slot, stop, clock);
         log.add(new Entry(slot.index(), ActivityKind.VISIT, start, clock, place, stop.id(), wet, ""));
         if (stop.wets()) {
@@ -280,6 +298,7 @@ final class DayWalk {
     private void waitUntil(int minute, String note) {
         if (minute > clock) {
             waitMin += minute - clock;
+            waitBeforeVisitMin += visited ? 0 : minute - clock;
             log.add(new Entry(slot.index(), ActivityKind.WAIT, clock, minute, place, -1, List.of(), note));
             clock = minute;
         }

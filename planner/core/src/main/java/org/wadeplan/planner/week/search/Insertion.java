@@ -11,23 +11,29 @@ final class Insertion {
 
     private final WeekModel model;
     private final WeekEvaluator evaluator;
+    private final AloneCheck alone;
     private Optional<WeekState> best = Optional.empty();
     private Optional<Score> bestScore = Optional.empty();
 
     Insertion(WeekModel model, WeekEvaluator evaluator) {
         this.model = model;
         this.evaluator = evaluator;
+        this.alone = new AloneCheck(model);
     }
 
     /**
-     * The best week with the job in it; empty where it fits nowhere. Where it fits nowhere as crews now clean, it is tried
-     * with kit put aside at the end of one crew-day or of two that follow each other.
+     * The best week with the job in it; empty where it fits nowhere. Where it fits nowhere, or only on a reserve day, it is
+     * tried with another way of cleaning at the end of each crew-day in turn.
      */
     Optional<WeekState> into(WeekState state, Job job) {
         best = Optional.empty();
         bestScore = Optional.empty();
         place(state, job, 0, -1, -1);
-        if (best.isEmpty()) {
+        long reserveBefore = evaluator
+                .score(state)
+                .map(score -> score.levels()[Score.RESERVE_VISITS])
+                .orElse(0L);
+        if (bestScore.isEmpty() || bestScore.get().levels()[Score.RESERVE_VISITS] > reserveBefore) {
             tryPuttingAside(state, job);
         }
         return best;
@@ -36,7 +42,7 @@ final class Insertion {
     private void tryPuttingAside(WeekState state, Job job) {
         for (int slot = 0; slot < model.slots().size(); slot++) {
             for (int decon = WeekState.TREAT_OWN; decon <= WeekState.PUT_ASIDE; decon++) {
-                if (state.decon()[slot] != decon) {
+                if (state.decon()[slot] != decon && state.stops()[slot].length > 0) {
                     WeekState changed = state.copy();
                     changed.decon()[slot] = decon;
                     place(changed, job, 0, -1, -1);
@@ -70,7 +76,14 @@ final class Insertion {
         for (int position = from; position <= length; position++) {
             WeekState changed = state.copy();
             changed.insert(slot, position, job.stops().get(order).id());
-            place(changed, job, order + 1, slot, position);
+            boolean last = order + 1 == job.stops().size();
+            boolean dayDone = last || job.stops().get(order + 1).onLaterDay();
+            if (dayDone && !alone.possible(slot, changed.stops()[slot])) {
+                continue;
+            }
+            if (last || evaluator.walks(changed)) {
+                place(changed, job, order + 1, slot, position);
+            }
         }
     }
 

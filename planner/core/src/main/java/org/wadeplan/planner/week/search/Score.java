@@ -33,14 +33,18 @@ record Score(long[] levels) implements Comparable<Score> {
         return 0;
     }
 
-    /** No worse in what matters most, and at most so many crew minutes worse. */
+    /** No worse in visits, and not much worse in the rest, where a step or a set put aside weighs as much as an hour. */
     boolean within(long minutes, Score other) {
-        for (int i = 0; i < CREW_MINUTES; i++) {
+        for (int i = 0; i < DIRTY_TO_CLEAN; i++) {
             if (levels[i] != other.levels[i]) {
                 return levels[i] < other.levels[i];
             }
         }
-        return levels[CREW_MINUTES] <= other.levels[CREW_MINUTES] + minutes;
+        return weighedMin() <= other.weighedMin() + minutes;
+    }
+
+    private long weighedMin() {
+        return levels[CREW_MINUTES] + 60 * (levels[DIRTY_TO_CLEAN] + levels[PUT_ASIDE]);
     }
 
     List<String> words() {

@@ -14,6 +14,8 @@ final class WeekEvaluator {
     /** How much earlier than the latest possible start a crew sets out where it would wait anyway, minutes. */
     private static final int START_SLACK_MIN = 30;
 
+    private static final int MOST_TRIES = 8;
+
     private static final int LONG_AGO = Integer.MIN_VALUE / 2;
 
     private final WeekModel model;
@@ -30,6 +32,8 @@ final class WeekEvaluator {
     private final long[] levels = new long[Score.LEVELS];
     private boolean explain;
     private String failure = "";
+    private boolean onlyUnfinished;
+    private boolean quick = true;
     private long evaluations;
 
     WeekEvaluator(WeekModel model) {
@@ -46,12 +50,25 @@ final class WeekEvaluator {
     }
 
     Optional<Score> score(WeekState state) {
+        quick = true;
         return evaluate(state, false, false);
     }
 
     /** The score, with every activity left in {@link #log}. */
     Optional<Score> scoreAndLog(WeekState state) {
+        Optional<Score> rough = score(state);
+        quick = false;
+        Optional<Score> fine = evaluate(state, true, false);
+        if (fine.isPresent() && rough.isPresent() && fine.get().compareTo(rough.get()) <= 0) {
+            return fine;
+        }
+        quick = true;
         return evaluate(state, true, false);
+    }
+
+    /** True where every crew-day so far can be walked, though traps may still lie in the water. */
+    boolean walks(WeekState state) {
+        return evaluate(state, false, false).isPresent() || onlyUnfinished;
     }
 
     /** The first rule that a week breaks, in a sentence; empty where it breaks none. */
@@ -76,6 +93,7 @@ final class WeekEvaluator {
             }
         }
         if (leftDirty()) {
+            onlyUnfinished = true;
             failure = "a kit set would be left dirty, or traps in the water, at the end of the round";
             return Optional.empty();
         }
@@ -90,6 +108,7 @@ final class WeekEvaluator {
     private void restart(boolean logging, boolean explaining) {
         explain = explaining;
         failure = "";
+        onlyUnfinished = false;
         ledger.start(model);
         bays.backTo(0);
         uses.clear();
@@ -113,8 +132,8 @@ final class WeekEvaluator {
         start = Math.max(start, vehicleFree[slot.vehicle()]);
         int maxShift = model.duty().maxShiftMin();
         boolean walked = tryWalk(slot, stops, decon, start, bayMark, useMark);
-        for (int i = 0; walked && walk.end() - start > maxShift && i < 8; i++) {
-            start = walk.end() - maxShift;
+        for (int i = 0; i < MOST_TRIES && mustStartLater(walked, start); i++) {
+            start = walked ? walk.end() - maxShift : start + walk.gapExcessMin();
             walked = tryWalk(slot, stops, decon, start, bayMark, useMark);
         }
         if (!walked) {
@@ -125,13 +144,27 @@ final class WeekEvaluator {
             failure = explain ? hoursWords(slot, start) : "";
             return false;
         }
-        int latest = latestStart(slot, stops, decon, start, bayMark, useMark);
-        start = Math.max(start, latest - START_SLACK_MIN);
+        start = unhurriedStart(slot, stops, decon, start, bayMark, useMark);
         rewind(bayMark, useMark);
         log.forget(slot.index());
         walk.run(slot, stops, decon, start, true);
         close(slot, stops);
         return true;
+    }
+
+    private boolean mustStartLater(boolean walked, int start) {
+        return walked ? walk.end() - start > model.duty().maxShiftMin() : walk.gapExcessMin() > 0;
+    }
+
+    /** In a quick evaluation only the wait before the first visit is saved; the plan as written saves every other too. */
+    private int unhurriedStart(Slot slot, int[] stops, int decon, int start, int bayMark, int useMark) {
+        if (quick) {
+            return start + walk.waitBeforeVisitMin();
+        }
+        int latest = latestStart(slot, stops, decon, start, bayMark, useMark);
+        int early = Math.max(start, latest - START_SLACK_MIN);
+        boolean walked = tryWalk(slot, stops, decon, early, bayMark, useMark);
+        return walked ? Math.min(latest, early + walk.waitBeforeVisitMin()) : latest;
     }
 
     private boolean tryWalk(Slot slot, int[] stops, int decon, int start, int bayMark, int useMark) {

@@ -33,8 +33,7 @@ class TrackFilesTest {
     static void write() throws Exception {
         Round round = SmallRound.round(folder);
         TrackFiles files = new TrackFiles(round, SmallPlan.of(round).reaches(), Instant.parse("2027-09-03T16:00:00Z"));
-        assertThat(files.writeGpx(folder)).isEmpty();
-        files.writeMaps(folder);
+        assertThat(files.writeAll(folder)).isEmpty();
     }
 
     private static Element gpx() throws Exception {

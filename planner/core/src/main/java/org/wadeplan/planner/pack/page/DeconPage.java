@@ -4,8 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.wadeplan.planner.decon.DeconStep;
+import org.wadeplan.planner.decon.ChemicalCaution;
+import org.wadeplan.planner.decon.DeconSheet;
+import org.wadeplan.planner.decon.DeconSheetFacts;
 import org.wadeplan.planner.decon.Turnaround.Cover;
+import org.wadeplan.planner.round.DeconResource;
 import org.wadeplan.planner.round.Pest;
 import org.wadeplan.planner.round.Treatment;
 import org.wadeplan.planner.round.Water;
@@ -13,15 +16,18 @@ import org.wadeplan.planner.week.CrewDay;
 import org.wadeplan.planner.week.DeconTask;
 
 /** The cleaning of one kit set: steps with their targets, room for what was measured, the evidence, the signatures. */
-record DeconSheet(
+record DeconPage(
         String heading,
         List<Fact> facts,
         String reason,
         List<Step> steps,
+        List<String> makeUps,
         List<CoverRow> covers,
-        List<String> cautions) {
+        List<String> cautions,
+        String disposal,
+        String tables) {
 
-    record Step(String number, String label, String minutes, String target, String resource) {}
+    record Step(String number, String start, String label, String minutes, String target, String resource) {}
 
     record CoverRow(String pest, String material, String treatment, String mode, String grade, String source) {}
 
@@ -32,19 +38,29 @@ record DeconSheet(
     static Section section(PlanSource source, CrewDay day, DeconTask task, Templates templates) {
         String subject = "kit set " + task.kitSet() + " · crew " + task.crew() + " · "
                 + source.clock().day(source.clock().date(task.start()));
-        return new Section("Decontamination", subject, true, templates.fill("decon-sheet", of(source, day, task)));
+        return new Section("Decontamination", subject, true, templates.fill("decon-page", of(source, day, task)));
     }
 
-    static DeconSheet of(PlanSource source, CrewDay day, DeconTask task) {
+    static DeconPage of(PlanSource source, CrewDay day, DeconTask task) {
+        DeconSheetFacts sheet = DeconSheet.of(source.round(), task);
         List<Step> steps = new ArrayList<>();
-        task.steps().forEach(step -> steps.add(step(steps.size() + 1, step)));
-        return new DeconSheet(
+        sheet.lines().forEach(line -> steps.add(step(source, day.date(), steps.size() + 1, line)));
+        return new DeconPage(
                 "Clean kit set " + task.kitSet(),
                 facts(source, day.date(), task),
                 task.reason(),
                 List.copyOf(steps),
+                makeUps(sheet),
                 task.covers().stream().map(cover -> cover(source, cover)).toList(),
-                cautions(task));
+                cautions(sheet),
+                sheet.disposal(),
+                sheet.ruleVersion());
+    }
+
+    private static List<String> makeUps(DeconSheetFacts sheet) {
+        return sheet.lines().stream()
+                .flatMap(line -> line.makeUp().stream().map(how -> line.label() + ": " + how + "."))
+                .toList();
     }
 
     private static List<Fact> facts(PlanSource source, LocalDate day, DeconTask task) {
@@ -64,13 +80,24 @@ record DeconSheet(
                 .toList();
     }
 
-    private static Step step(int number, DeconStep step) {
+    private static Step step(PlanSource source, LocalDate day, int number, DeconSheetFacts.Line line) {
         return new Step(
                 Integer.toString(number),
-                step.label(),
-                step.minutes() + (step.crewBusy() ? " min" : " min, alone"),
-                step.target().orElse(""),
-                step.resource().map(place -> "(" + place + ")").orElse(""));
+                source.clock().timeOn(day, line.plannedStart()),
+                line.label(),
+                line.minutes() + (line.crewBusy() ? " min" : " min, alone"),
+                line.target().orElse(""),
+                line.resource()
+                        .map(place -> "(" + resource(source, place) + ")")
+                        .orElse(""));
+    }
+
+    private static String resource(PlanSource source, String id) {
+        return source.round().biosecurity().resources().stream()
+                .filter(resource -> resource.id().equals(id))
+                .map(DeconResource::label)
+                .findFirst()
+                .orElse(id);
     }
 
     private static CoverRow cover(PlanSource source, Cover cover) {
@@ -95,17 +122,12 @@ record DeconSheet(
                 cover.source());
     }
 
-    private static List<String> cautions(DeconTask task) {
-        List<String> cautions = new ArrayList<>(List.of(
-                "The clock starts when the last surface is under and wet, folds and soles too. Short is not done: start again.",
-                "Goggles and long gloves; in the open or well aired. Product into water, never water into product.",
-                "Never mix products: bleach with acid or ammonia gives poison gas. Rinse between different products.",
-                "Follow the label and the safety data sheet; they go before this sheet."));
-        boolean hot =
-                task.steps().stream().flatMap(step -> step.target().stream()).anyMatch(target -> target.contains("°C"));
-        if (hot) {
-            cautions.add("Hot water scalds in seconds: tongs and long gloves, nobody reaches in, lid on between dips.");
-        }
-        return cautions;
+    private static List<String> cautions(DeconSheetFacts sheet) {
+        List<String> cautions = new ArrayList<>();
+        cautions.add(
+                "The clock starts when the last surface is under and wet, folds and soles too. Cut short is not done: "
+                        + "start again.");
+        sheet.cautions().stream().map(ChemicalCaution::text).forEach(cautions::add);
+        return List.copyOf(cautions);
     }
 }

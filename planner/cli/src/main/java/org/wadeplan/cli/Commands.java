@@ -1,0 +1,85 @@
+package org.wadeplan.cli;
+
+import org.wadeplan.planner.pack.ShareKind;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+
+/** The tree of commands. */
+final class Commands {
+
+    private Commands() {}
+
+    static CommandLine all(Console console) {
+        CommandLine line = new CommandLine(new Wadeplan())
+                .addSubcommand(new DemoCommand(console))
+                .addSubcommand(new CheckCommand(console))
+                .addSubcommand(new CommandLine(new ReachGroup()).addSubcommand(new ReachLayCommand(console)))
+                .addSubcommand(new CommandLine(new MethodGroup()).addSubcommand(new MethodDecideCommand(console)))
+                .addSubcommand(new CommandLine(new KitGroup()).addSubcommand(new KitListCommand(console)))
+                .addSubcommand(new CommandLine(new DeconGroup()).addSubcommand(new DeconStepsCommand(console)))
+                .addSubcommand(new CommandLine(new WeekGroup())
+                        .addSubcommand(new WeekPlanCommand(console))
+                        .addSubcommand(new WeekVerifyCommand(console)))
+                .addSubcommand(new CommandLine(new HazardGroup()).addSubcommand(new HazardBriefCommand(console)))
+                .addSubcommand(new PackCommand(console))
+                .addSubcommand(new CommandLine(new ShareGroup())
+                        .addSubcommand("gpx", new ShareCommand(console, ShareKind.GPX))
+                        .addSubcommand("ics", new ShareCommand(console, ShareKind.ICS))
+                        .addSubcommand("gpkg", new ShareCommand(console, ShareKind.GPKG))
+                        .addSubcommand("geojson", new ShareCommand(console, ShareKind.GEOJSON)))
+                .addSubcommand(new WindowCommand(console))
+                .addSubcommand(new HelpCommand());
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpLongOptionsMaxWidth(30);
+        line.setUsageHelpWidth(100);
+        return line;
+    }
+
+    @Command(
+            name = "wadeplan",
+            mixinStandardHelpOptions = true,
+            versionProvider = ProgramVersion.class,
+            synopsisSubcommandLabel = "COMMAND",
+            description = {
+                "Plans rounds of stream-fish surveys: reaches, methods, kit, decontamination, the week, hazards, and"
+                        + " the pack to print.",
+                "It helps people decide and never calls a site safe: it says what it found. Your agency's code and"
+                        + " licensed, trained people come first."
+            },
+            exitCodeListHeading = "%nExit codes:%n",
+            exitCodeList = {
+                "0:fine",
+                "1:findings at error level",
+                "2:wrong use",
+                "3:unreadable or invalid input",
+                "4:no feasible plan",
+                "5:internal fault"
+            },
+            footerHeading = "%nStart here:%n",
+            footer = {"  wadeplan demo my-round", "  wadeplan pack my-round --out pack"})
+    private static final class Wadeplan extends Group {}
+
+    @Command(name = "reach", description = "where the reaches and their stakes lie")
+    private static final class ReachGroup extends Group {}
+
+    @Command(name = "method", description = "which method fits each site, and by which rule")
+    private static final class MethodGroup extends Group {}
+
+    @Command(name = "kit", description = "what each crew loads, and what is short")
+    private static final class KitGroup extends Group {}
+
+    @Command(name = "decon", description = "what it takes to move kit between waters without carrying a pest")
+    private static final class DeconGroup extends Group {}
+
+    @Command(name = "week", description = "who goes where when")
+    private static final class WeekGroup extends Group {}
+
+    @Command(
+            name = "share",
+            description = "write one file for other programs: gpx (stakes and reaches), ics (calendar), gpkg, geojson")
+    private static final class ShareGroup extends Group {}
+
+    @Command(name = "hazard", description = "what can hurt people, and the limits at which work stops")
+    private static final class HazardGroup extends Group {}
+}

@@ -1,0 +1,69 @@
+package org.wadeplan.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.planner.decon.DeconStep;
+import org.wadeplan.planner.decon.Turnaround;
+import org.wadeplan.planner.decon.TurnaroundPlanner;
+import org.wadeplan.planner.round.Round;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** What each kit set needs between any two waters. */
+@Command(
+        name = "steps",
+        mixinStandardHelpOptions = true,
+        description = "for each kit set and ordered pair of waters: the steps, minutes and drying, with the evidence")
+final class DeconStepsCommand extends RoundCommand {
+
+    @Option(names = "--kit-set", paramLabel = "K", description = "only this kit set")
+    private Optional<String> kitSet = Optional.empty();
+
+    DeconStepsCommand(Console console) {
+        super(console);
+    }
+
+    @Override
+    int run(Round round) {
+        List<Turnaround> rows = TurnaroundPlanner.table(round).rows().stream()
+                .filter(row -> kitSet.map(row.kitSet()::equals).orElse(true))
+                .toList();
+        TextTable table = new TextTable("kit set", "from", "to", "crew_min", "alone_min", "steps", "why");
+        for (Turnaround row : rows) {
+            table.row(
+                    row.kitSet(),
+                    row.fromWater(),
+                    row.toWater(),
+                    Integer.toString(row.crewMin()),
+                    Integer.toString(row.unattendedMin()),
+                    row.steps().stream().map(DeconStepsCommand::words).collect(Collectors.joining(" > ")),
+                    row.reason());
+        }
+        return show(round, findings(rows), rows, table.lines());
+    }
+
+    private static String words(DeconStep step) {
+        return step.step() + " " + step.minutes()
+                + step.target().map(target -> " (" + target + ")").orElse("");
+    }
+
+    private static List<Problem> findings(List<Turnaround> rows) {
+        List<Problem> findings = new ArrayList<>();
+        for (Turnaround row : rows) {
+            for (Turnaround.Uncovered gap : row.uncovered()) {
+                findings.add(Problem.error(
+                        "transfer-uncovered",
+                        SourcePlace.part(
+                                "treatments.csv", row.kitSet() + " from " + row.fromWater() + " to " + row.toWater()),
+                        gap.pest() + " on " + gap.material() + " stays uncovered: " + gap.why(),
+                        "a treatment of grade A, B or C for every pest on every material",
+                        "use another kit set, change the order of waters, or add a row of evidence with its source"));
+            }
+        }
+        return findings;
+    }
+}

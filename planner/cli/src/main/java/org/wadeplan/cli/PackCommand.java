@@ -1,0 +1,63 @@
+package org.wadeplan.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.wadeplan.geo.problem.DiskException;
+import org.wadeplan.planner.hazard.VisitBriefing;
+import org.wadeplan.planner.pack.PackResult;
+import org.wadeplan.planner.pack.PackWriter;
+import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.plan.RoundPlanner;
+import org.wadeplan.planner.round.Round;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Plans the round and writes everything to print, to load and to share. */
+@Command(
+        name = "pack",
+        mixinStandardHelpOptions = true,
+        description = "plan the round and write its pack: a PDF for each crew and day, GPX, calendar, GeoPackage,"
+                + " GeoJSON, plan.json")
+final class PackCommand extends RoundCommand {
+
+    @Mixin
+    private SearchOptions search = new SearchOptions();
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "the folder to write to")
+    private Path out = Path.of("pack");
+
+    PackCommand(Console console) {
+        super(console);
+    }
+
+    @Override
+    int run(Round round) {
+        RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
+        try {
+            PackResult result = PackWriter.write(
+                    round,
+                    plan,
+                    plan.briefings().stream().map(VisitBriefing::briefing).toList(),
+                    out,
+                    now());
+            List<String> text = new ArrayList<>();
+            TextTable table = new TextTable("file", "pages", "what");
+            result.files()
+                    .forEach(file -> table.row(
+                            file.name(),
+                            file.pages().isPresent()
+                                    ? Integer.toString(file.pages().getAsInt())
+                                    : "-",
+                            file.what()));
+            text.addAll(table.lines());
+            text.add("Plan " + plan.version().label() + " written to " + out + ".");
+            int code = show(round, plan.findings(), result, text);
+            return plan.complete() ? code : ExitCode.NO_FEASIBLE_PLAN;
+        } catch (DiskException fault) {
+            console().progress("wadeplan: " + fault.problem().sentence());
+            return ExitCode.INVALID_INPUT;
+        }
+    }
+}

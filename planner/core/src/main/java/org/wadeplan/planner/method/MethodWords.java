@@ -1,0 +1,52 @@
+package org.wadeplan.planner.method;
+
+import java.util.stream.Collectors;
+
+/** Decisions in words, the same on the terminal, on paper and in the window. */
+public final class MethodWords {
+
+    private static final String NONE = "-";
+
+    private MethodWords() {}
+
+    /** The rule's number, or a dash where none was chosen. */
+    public static String rule(MethodDecision decision) {
+        return decision.chosen().map(chosen -> Integer.toString(chosen.rule())).orElse(NONE);
+    }
+
+    /** The method's id, or a dash where none was chosen. */
+    public static String method(MethodDecision decision) {
+        return decision.chosen().map(MethodOutcome.Chosen::method).orElse(NONE);
+    }
+
+    /** The readings that matched, or why no single rule did. */
+    public static String why(MethodDecision decision) {
+        return decision.outcome()
+                .fold(MethodWords::matched, MethodWords::undecided, MethodWords::noRule, MethodWords::clash);
+    }
+
+    private static String matched(MethodOutcome.Chosen chosen) {
+        return chosen.readings().stream()
+                .filter(reading -> !reading.cell().equals("-"))
+                .map(reading -> reading.input() + " " + reading.value() + " in " + reading.cell())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String undecided(MethodOutcome.Undecided undecided) {
+        return "not known: " + String.join(", ", undecided.missing()) + "; still possible: "
+                + String.join(", ", undecided.possibleMethods());
+    }
+
+    private static String noRule(MethodOutcome.NoRule noRule) {
+        return "no rule matches; "
+                + noRule.failures().stream()
+                        .map(cell -> "rule " + cell.rule() + " fails at " + cell.input() + " " + cell.value()
+                                + ", not in " + cell.cell())
+                        .collect(Collectors.joining("; "));
+    }
+
+    private static String clash(MethodOutcome.Clash clash) {
+        return "rules " + clash.rules().stream().map(String::valueOf).collect(Collectors.joining(" and "))
+                + " match at once, with " + String.join(" and ", clash.methods());
+    }
+}

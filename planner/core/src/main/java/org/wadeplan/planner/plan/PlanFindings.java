@@ -1,0 +1,85 @@
+package org.wadeplan.planner.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.planner.effort.EffortPlanner;
+import org.wadeplan.planner.kit.Shortage;
+import org.wadeplan.planner.method.MethodFindings;
+import org.wadeplan.planner.permission.Permission;
+import org.wadeplan.planner.round.Site;
+import org.wadeplan.planner.week.Unplaced;
+
+/** What a person should read before using a plan. */
+final class PlanFindings {
+
+    private PlanFindings() {}
+
+    static List<Problem> of(PlanDraft draft) {
+        List<Problem> findings = new ArrayList<>(MethodFindings.of(draft.round(), draft.decisions()));
+        findings.addAll(EffortPlanner.findings(draft.round(), draft.decisions()));
+        missing(draft)
+                .forEach(site -> findings.add(Problem.error(
+                        "visit-not-placed",
+                        SourcePlace.part("plan.json", site.site()),
+                        site.site() + " (" + site.method() + ") has no place in this week: "
+                                + String.join("; ", site.reasons()),
+                        "a day, a crew and a window for every site of the list",
+                        "change what the reasons name, use a reserve day, or take the site off the list")));
+        draft.permissions().stream()
+                .filter(permission -> !permission.authorised())
+                .forEach(permission -> findings.add(notAuthorised(permission)));
+        draft.kit().shortages().forEach(shortage -> findings.add(shortage(shortage)));
+        draft.week()
+                .estimatedLegs()
+                .forEach(leg -> findings.add(Problem.note(
+                        "drive-estimated",
+                        SourcePlace.file("travel.csv"),
+                        leg,
+                        "a row for every drive",
+                        "add the row with the minutes that it takes")));
+        return findings;
+    }
+
+    /** Sites that should be visited and are not: those that a reserve stands in for do not count. */
+    static List<Unplaced> missing(PlanDraft draft) {
+        Set<String> placed = draft.week().crewDays().stream()
+                .flatMap(day -> day.visits().stream())
+                .flatMap(visit -> visit.site().stream())
+                .collect(Collectors.toSet());
+        Set<String> stoodInFor = draft.round().sites().stream()
+                .filter(site -> placed.contains(site.id()))
+                .flatMap(site -> site.reserveFor().stream())
+                .collect(Collectors.toSet());
+        return draft.week().unplaced().stream()
+                .filter(site -> !stoodInFor.contains(site.site()))
+                .filter(site -> draft.round()
+                        .site(site.site())
+                        .flatMap(Site::reserveFor)
+                        .isEmpty())
+                .toList();
+    }
+
+    private static Problem notAuthorised(Permission permission) {
+        List<String> reasons = new ArrayList<>(permission.blocks());
+        reasons.addAll(permission.awaiting());
+        return Problem.error(
+                "not-authorised",
+                SourcePlace.part("permits.csv", permission.site()),
+                permission.site() + " on " + permission.date() + ": " + String.join("; ", reasons),
+                "a granted permit and a consent for the day",
+                "get it in writing before that day, or take the visit off; its pages say NOT AUTHORISED until then");
+    }
+
+    private static Problem shortage(Shortage shortage) {
+        return Problem.error(
+                "kit-short",
+                SourcePlace.part("store.csv", shortage.kind()),
+                shortage.date() + ", crew " + String.join(" and ", shortage.crews()) + ": " + shortage.reason(),
+                "enough in service, valid and clean on the day",
+                shortage.remedy());
+    }
+}

@@ -1,0 +1,46 @@
+package org.wadeplan.planner.decon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ChemicalCautionsTest {
+
+    private final ChemicalCautions cautions = ChemicalCautions.shipped();
+
+    @Test
+    void everyRowSaysWhereItIsFrom() {
+        assertThat(cautions.rows()).hasSizeGreaterThan(10).allSatisfy(row -> assertThat(row.source())
+                .isNotBlank());
+    }
+
+    /** Duke University bleach guideline; NJ poison centre; MSF cholera guide: never with acid, ammonia, detergent. */
+    @ParameterizedTest
+    @CsvSource({
+        "household bleach, vinegar",
+        "household bleach, peroxymonosulfate",
+        "sodium hypochlorite, ammonia",
+        "chlorine, quaternary ammonium",
+        "oxidiser, household bleach",
+        "household bleach, dishwashing detergent"
+    })
+    void keepsAgentsApartEitherWayRound(String agent, String other) {
+        assertThat(cautions.mustNeverMeet(agent, other)).isPresent();
+        assertThat(cautions.mustNeverMeet(other, agent)).isEqualTo(cautions.mustNeverMeet(agent, other));
+    }
+
+    @Test
+    void letsHotWaterMeetAnything() {
+        assertThat(cautions.mustNeverMeet("hot water", "household bleach")).isEmpty();
+        assertThat(cautions.mustNeverMeet("oxidiser", "oxidiser")).isEmpty();
+    }
+
+    @Test
+    void alwaysTellsWhereToTipAndThatNothingIsCleared() {
+        assertThat(cautions.about(List.of("hot water")).stream().map(ChemicalCaution::id))
+                .containsExactly("scald", "dispose-land", "battery-out", "not-clearance");
+    }
+}

@@ -1,0 +1,5 @@
+/** Tests. */
+@NullMarked
+package org.wadeplan.planner.permission;
+
+import org.jspecify.annotations.NullMarked;
