@@ -36,10 +36,12 @@ final class ChecksBar extends HBox {
         button.setGraphic(Mark.valueOf(severity.name()).shape());
         button.setMinWidth(USE_PREF_SIZE);
         Runnable show = () -> {
-            int found = models.session().session().map(now -> now.count(severity)).orElse(0);
+            int found =
+                    models.session().session().map(now -> now.count(severity)).orElse(0);
             button.setText(Words.count("count." + word, found));
             button.setAccessibleText(Words.of("checks.spoken", button.getText()));
-            button.setDisable(models.session().session().map(PlanSession::opened).isEmpty());
+            button.setDisable(
+                    models.session().session().map(PlanSession::opened).isEmpty());
         };
         models.session().sessionProperty().addListener(change -> show.run());
         show.run();

@@ -20,7 +20,9 @@ final class ChooserAsking implements Asking {
     public Optional<Path> folder(String title, Optional<Path> startIn) {
         DirectoryChooser chooser = new DirectoryChooser();
         chooser.setTitle(title);
-        startIn.map(ChooserAsking::existing).filter(Files::isDirectory).ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
+        startIn.map(ChooserAsking::existing)
+                .filter(Files::isDirectory)
+                .ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
         return Optional.ofNullable(chooser.showDialog(stage)).map(File::toPath);
     }
 

@@ -40,7 +40,8 @@ final class HelpView extends BorderPane {
     }
 
     private static String menu(AppCommand command) {
-        return Words.of("menu." + command.menu().name().toLowerCase(Locale.ROOT)).replace("_", "");
+        return Words.of("menu." + command.menu().name().toLowerCase(Locale.ROOT))
+                .replace("_", "");
     }
 
     private static String key(AppCommand command) {

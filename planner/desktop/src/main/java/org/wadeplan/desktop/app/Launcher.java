@@ -17,7 +17,8 @@ public final class Launcher {
 
     public static void main(String[] arguments) {
         if (arguments.length > 1 || (arguments.length == 1 && arguments[0].startsWith("-"))) {
-            System.out.println("usage: wadeplan window [ROUND]   opens the window, on a round folder where one is named");
+            System.out.println(
+                    "usage: wadeplan window [ROUND]   opens the window, on a round folder where one is named");
             System.exit(arguments.length == 1 && arguments[0].matches("-h|--help") ? 0 : 2);
         }
         Optional<String> missing = StartCheck.forWindow();
@@ -39,7 +40,9 @@ public final class Launcher {
             deepest = cause;
         }
         String said = deepest.getMessage();
-        return said == null ? deepest.getClass().getSimpleName() : said.lines().findFirst().orElse("");
+        return said == null
+                ? deepest.getClass().getSimpleName()
+                : said.lines().findFirst().orElse("");
     }
 
     private static void refuse(String why) {

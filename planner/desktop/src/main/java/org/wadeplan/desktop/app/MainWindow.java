@@ -14,6 +14,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -116,7 +117,8 @@ public final class MainWindow implements WindowActs {
         stage.setMinWidth(760);
         stage.setMinHeight(520);
         stage.setScene(scene);
-        stage.titleProperty().bind(Bindings.createStringBinding(this::title, models.session().sessionProperty()));
+        stage.titleProperty()
+                .bind(Bindings.createStringBinding(this::title, models.session().sessionProperty()));
         showScreen();
         stage.show();
         start.panes().get(0).requestFocus();
@@ -127,9 +129,9 @@ public final class MainWindow implements WindowActs {
     }
 
     private Optional<String> roundTitle() {
-        return models.session()
-                .session()
-                .map(now -> now.round().map(round -> round.header().title()).orElse(now.folder().toString()));
+        return models.session().session().map(now -> now.round()
+                .map(round -> round.header().title())
+                .orElse(now.folder().toString()));
     }
 
     private HBox tools() {
@@ -144,7 +146,11 @@ public final class MainWindow implements WindowActs {
         what.setId("round-title");
         what.getStyleClass().add("round-title");
         what.setMinWidth(0);
-        what.textProperty().bind(Bindings.createStringBinding(this::titleAndVersion, models.session().sessionProperty()));
+        what.textProperty()
+                .bind(Bindings.createStringBinding(
+                        this::titleAndVersion, models.session().sessionProperty()));
+        what.setTooltip(new Tooltip());
+        what.getTooltip().textProperty().bind(what.textProperty());
         tools.getChildren().addAll(space, what);
         return tools;
     }
@@ -160,9 +166,7 @@ public final class MainWindow implements WindowActs {
     }
 
     private void showScreen() {
-        Node shown = helpShown.get()
-                ? help
-                : models.session().session().isEmpty() ? start : shown();
+        Node shown = helpShown.get() ? help : models.session().session().isEmpty() ? start : shown();
         if (!middle.getChildren().equals(List.of(shown))) {
             middle.getChildren().setAll(shown);
             // Panes come into the scene only when their frames are laid out; and it happens later, because removing
@@ -177,7 +181,8 @@ public final class MainWindow implements WindowActs {
     }
 
     private Node shown() {
-        return Objects.requireNonNull(screens.get(models.session().screenProperty().get()));
+        return Objects.requireNonNull(
+                screens.get(models.session().screenProperty().get()));
     }
 
     private List<Region> currentPanes() {
@@ -186,7 +191,8 @@ public final class MainWindow implements WindowActs {
         }
         return models.session().session().isEmpty()
                 ? start.panes()
-                : Objects.requireNonNull(panes.get(models.session().screenProperty().get()));
+                : Objects.requireNonNull(
+                        panes.get(models.session().screenProperty().get()));
     }
 
     @Override

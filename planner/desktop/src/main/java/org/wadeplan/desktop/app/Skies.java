@@ -30,12 +30,14 @@ final class Skies {
 
     /** The depot where there are no sites. */
     private static Optional<LonLat> middle(Round round) {
-        List<MetricPoint> places = new ArrayList<>(round.sites().stream().map(Site::start).toList());
+        List<MetricPoint> places =
+                new ArrayList<>(round.sites().stream().map(Site::start).toList());
         if (places.isEmpty()) {
             places.add(round.header().depot().at());
         }
         double east = places.stream().mapToDouble(MetricPoint::eastM).average().orElse(0);
-        double north = places.stream().mapToDouble(MetricPoint::northM).average().orElse(0);
+        double north =
+                places.stream().mapToDouble(MetricPoint::northM).average().orElse(0);
         try {
             return Optional.of(round.terrain().crs().toLonLat(new MetricPoint(east, north)));
         } catch (IllegalArgumentException offTheGlobe) {

@@ -56,7 +56,8 @@ public final class StartCheck {
     Optional<String> drawing() {
         Optional<String> library = missing(DRAWING);
         if (library.isPresent()) {
-            return Optional.of("JavaFX needs " + library.get() + " to draw text. Debian: apt-get install " + DRAWING_PACKAGES);
+            return Optional.of(
+                    "JavaFX needs " + library.get() + " to draw text. Debian: apt-get install " + DRAWING_PACKAGES);
         }
         return fonts()
                 ? Optional.empty()
@@ -81,7 +82,9 @@ public final class StartCheck {
     private Optional<String> missing(List<String> libraries) {
         try {
             String known = Files.readString(root.resolve("etc/ld.so.cache"), StandardCharsets.ISO_8859_1);
-            return libraries.stream().filter(library -> !known.contains(library)).findFirst();
+            return libraries.stream()
+                    .filter(library -> !known.contains(library))
+                    .findFirst();
         } catch (IOException noList) {
             return Optional.empty();
         }
@@ -99,7 +102,8 @@ public final class StartCheck {
             return false;
         }
         try (Stream<Path> files = Files.walk(folder)) {
-            return files.anyMatch(file -> file.toString().toLowerCase(Locale.ROOT).matches(".*\\.(ttf|otf|ttc|pfb)"));
+            return files.anyMatch(
+                    file -> file.toString().toLowerCase(Locale.ROOT).matches(".*\\.(ttf|otf|ttc|pfb)"));
         } catch (IOException | java.io.UncheckedIOException unreadable) {
             return false;
         }

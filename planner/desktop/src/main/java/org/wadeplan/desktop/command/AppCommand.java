@@ -14,7 +14,12 @@ import javafx.beans.binding.BooleanExpression;
  * @param action does it
  */
 public record AppCommand(
-        String id, MenuName menu, String words, Optional<Shortcut> shortcut, BooleanExpression enabled, Runnable action) {
+        String id,
+        MenuName menu,
+        String words,
+        Optional<Shortcut> shortcut,
+        BooleanExpression enabled,
+        Runnable action) {
 
     /** Does it where it can be done now; otherwise nothing. */
     public void run() {

@@ -19,7 +19,9 @@ public final class Keys {
             boolean typing = scene.getFocusOwner() instanceof TextInputControl;
             for (AppCommand command : commands.all()) {
                 if (command.enabled().get()
-                        && command.shortcut().filter(key -> fits(key, press, typing)).isPresent()) {
+                        && command.shortcut()
+                                .filter(key -> fits(key, press, typing))
+                                .isPresent()) {
                     command.run();
                     press.consume();
                     return;
@@ -58,7 +60,6 @@ public final class Keys {
         if (shortcut.alt()) {
             held.add(KeyCombination.ALT_DOWN);
         }
-        return new KeyCodeCombination(
-                codes(shortcut).get(0), held.toArray(new KeyCombination.Modifier[0]));
+        return new KeyCodeCombination(codes(shortcut).get(0), held.toArray(new KeyCombination.Modifier[0]));
     }
 }

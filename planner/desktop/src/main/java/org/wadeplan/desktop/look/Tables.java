@@ -37,10 +37,9 @@ public final class Tables {
 
     /** Columns grow and shrink with the text. */
     public static void growWith(TableView<?> table, TextSize text) {
-        text.sizePxProperty()
-                .addListener((property, before, now) -> table.getColumns()
-                        .forEach(column -> column.setPrefWidth(
-                                column.getPrefWidth() * now.doubleValue() / before.doubleValue())));
+        text.sizePxProperty().addListener((property, before, now) -> table.getColumns()
+                .forEach(column ->
+                        column.setPrefWidth(column.getPrefWidth() * now.doubleValue() / before.doubleValue())));
     }
 
     public static Label empty(String key) {
@@ -106,7 +105,8 @@ public final class Tables {
             R row = empty ? null : getTableRow() == null ? null : getTableRow().getItem();
             setText(empty ? "" : words);
             setTooltip(empty || words == null || words.length() < 12 ? null : tip(words));
-            setGraphic(row == null ? null : mark.map(of -> of.apply(row).shape()).orElse(null));
+            setGraphic(
+                    row == null ? null : mark.map(of -> of.apply(row).shape()).orElse(null));
         }
 
         private static Tooltip tip(String words) {

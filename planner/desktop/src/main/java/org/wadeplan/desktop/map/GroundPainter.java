@@ -61,8 +61,10 @@ final class GroundPainter {
         if (sizePx > textPx * 9) {
             String text = Words.of(area.refused() ? "map.parcelRefused" : "map.parcel", area.label());
             Coordinate top = area.shape().getEnvelopeInternal().centre();
-            Point place = area.shape().getFactory().createPoint(new Coordinate(
-                    top.x, area.shape().getEnvelopeInternal().getMaxY() - textPx * view.metresPerPx()));
+            Point place = area.shape()
+                    .getFactory()
+                    .createPoint(new Coordinate(
+                            top.x, area.shape().getEnvelopeInternal().getMaxY() - textPx * view.metresPerPx()));
             words(text, place, area.refused() ? Palette.ERROR : Palette.QUIET, textPx * 0.9);
         }
     }

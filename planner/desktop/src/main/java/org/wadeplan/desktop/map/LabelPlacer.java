@@ -51,7 +51,8 @@ final class LabelPlacer {
                 new Box(right, below, width, height),
                 new Box(left, above, width, height),
                 new Box(left, below, width, height));
-        Optional<Box> free = tries.stream().filter(this::inside).filter(this::free).findFirst();
+        Optional<Box> free =
+                tries.stream().filter(this::inside).filter(this::free).findFirst();
         free.ifPresent(taken::add);
         return free;
     }

@@ -70,7 +70,10 @@ final class MapLabels {
                 .forEach(this::streamName);
         picture.catchments().forEach(this::catchmentName);
         wanted.stream()
-                .filter(label -> label.x > -20 && label.y > -20 && label.x < view.widthPx() + 20 && label.y < view.heightPx() + 20)
+                .filter(label -> label.x > -20
+                        && label.y > -20
+                        && label.x < view.widthPx() + 20
+                        && label.y < view.heightPx() + 20)
                 .sorted(Comparator.comparingInt(Wanted::rank))
                 .forEach(this::write);
     }
@@ -82,7 +85,8 @@ final class MapLabels {
             Coordinate inside = area.shape().getInteriorPoint().getCoordinate();
             double x = view.x(inside.x);
             double y = view.y(inside.y + (box.getMaxY() - inside.y) * 0.62);
-            wanted.add(new Wanted(5, Words.of("map.catchment", area.label()), x, y, 2, plain, Palette.CATCHMENT.darker()));
+            wanted.add(
+                    new Wanted(5, Words.of("map.catchment", area.label()), x, y, 2, plain, Palette.CATCHMENT.darker()));
         }
     }
 

@@ -127,7 +127,8 @@ final class MapPane extends Region {
         MapLabels labels = new MapLabels(pen, view, textPx);
         FurniturePainter furniture = new FurniturePainter(pen, view, textPx);
         furniture.reserve(labels);
-        new MarkPainter(pen, view, labels).paint(picture, model.selectedProperty().get());
+        new MarkPainter(pen, view, labels)
+                .paint(picture, model.selectedProperty().get());
         furniture.paint();
     }
 

@@ -69,7 +69,10 @@ public record MapPicture(
     }
 
     private static Area parcel(Parcel parcel) {
-        return new Area(parcel.id(), parcel.area(), parcel.consentStatus().filter("refused"::equals).isPresent());
+        return new Area(
+                parcel.id(),
+                parcel.area(),
+                parcel.consentStatus().filter("refused"::equals).isPresent());
     }
 
     private static Pin pin(Round round, SiteRow row) {

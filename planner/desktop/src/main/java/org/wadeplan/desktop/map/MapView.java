@@ -26,8 +26,7 @@ public final class MapView extends BorderPane {
     private final FactsView facts;
     private final TableView<SiteRow> table = new TableView<>();
 
-    public MapView(
-            MapViewModel model, ReadOnlyObjectProperty<List<Fact>> facts, CommandList commands, TextSize text) {
+    public MapView(MapViewModel model, ReadOnlyObjectProperty<List<Fact>> facts, CommandList commands, TextSize text) {
         this.facts = new FactsView("site-facts", facts, "map.chooseSite");
         pane = new MapPane(model, text);
         BorderPane picture = new BorderPane(pane);
@@ -50,7 +49,8 @@ public final class MapView extends BorderPane {
     private static FlowPane tools(CommandList commands) {
         FlowPane tools = new FlowPane();
         tools.getStyleClass().add("tools-wrapping");
-        for (String id : List.of("picture.in", "picture.out", "picture.all", "picture.selected", "site.previous", "site.next")) {
+        for (String id :
+                List.of("picture.in", "picture.out", "picture.all", "picture.selected", "site.previous", "site.next")) {
             tools.getChildren().add(CommandMenus.button(commands.named(id)));
         }
         return tools;
@@ -81,7 +81,8 @@ public final class MapView extends BorderPane {
         Label system = new Label();
         system.setId("map-crs");
         model.pictureProperty()
-                .addListener((property, before, now) -> system.setText(now.map(MapPicture::crs).orElse("")));
+                .addListener((property, before, now) ->
+                        system.setText(now.map(MapPicture::crs).orElse("")));
         model.pictureProperty().get().ifPresent(shown -> system.setText(shown.crs()));
         pane.addEventHandler(
                 MouseEvent.MOUSE_MOVED, move -> place.setText(model.coordinates(move.getX(), move.getY())));
@@ -96,15 +97,16 @@ public final class MapView extends BorderPane {
         table.setAccessibleText(Words.of("map.tableSpoken"));
         table.setPlaceholder(Tables.empty("map.noSites"));
         table.getColumns().add(Tables.column("site.code", 5.2, SiteRow::site));
-        table.getColumns().add(Tables.markColumn("site.state", 12, SiteRow::mark, SiteRow::state));
+        table.getColumns().add(Tables.markColumn("site.state", 11, SiteRow::mark, SiteRow::state));
         table.getColumns().add(Tables.column("site.days", 6.6, SiteRow::days));
         table.getColumns().add(Tables.column("site.crews", 3.4, SiteRow::crews));
         table.getColumns().add(Tables.column("site.method", 8, SiteRow::method));
         table.getColumns().add(Tables.column("site.rule", 3, SiteRow::rule));
-        table.getColumns().add(Tables.column("site.stream", 4.2, SiteRow::stream));
-        table.getColumns().add(Tables.column("site.name", 9, SiteRow::name));
+        table.getColumns().add(Tables.column("site.stream", 4.6, SiteRow::stream));
+        table.getColumns().add(Tables.column("site.name", 8, SiteRow::name));
         Tables.growWith(table, text);
-        Tables.follow(table, model.rowsProperty(), model.selectedProperty(), SiteRow::site, row -> model.select(row.site()));
+        Tables.follow(
+                table, model.rowsProperty(), model.selectedProperty(), SiteRow::site, row -> model.select(row.site()));
         return table;
     }
 }

@@ -99,14 +99,16 @@ public final class MapViewModel {
         looksAtAll = true;
         picture.get()
                 .filter(shown -> !shown.extent().isNull())
-                .ifPresent(shown -> view.set(
-                        ViewBox.fitting(shown.extent(), view.get().widthPx(), view.get().heightPx())));
+                .ifPresent(shown -> view.set(ViewBox.fitting(
+                        shown.extent(), view.get().widthPx(), view.get().heightPx())));
     }
 
     /** The selected site's reach, or its surroundings where no reach was laid. */
     public void fitSelected() {
-        selected.get().flatMap(this::surroundings).ifPresent(area -> look(
-                ViewBox.fitting(area, view.get().widthPx(), view.get().heightPx())));
+        selected.get()
+                .flatMap(this::surroundings)
+                .ifPresent(area -> look(
+                        ViewBox.fitting(area, view.get().widthPx(), view.get().heightPx())));
     }
 
     private Optional<Envelope> surroundings(String site) {
@@ -118,7 +120,10 @@ public final class MapViewModel {
                 .map(line -> line.getEnvelopeInternal().copy());
         return reach.or(() -> picture.get().flatMap(shown -> shown.pin(site)).map(pin -> {
             Envelope around = new Envelope(
-                    pin.at().eastM(), pin.at().eastM(), pin.at().northM(), pin.at().northM());
+                    pin.at().eastM(),
+                    pin.at().eastM(),
+                    pin.at().northM(),
+                    pin.at().northM());
             around.expandBy(SITE_ROOM_M);
             return around;
         }));
@@ -149,8 +154,7 @@ public final class MapViewModel {
         ViewBox box = view.get();
         picture.get().ifPresent(shown -> shown.pins().stream()
                 .filter(pin -> distancePx(box, pin, x, y) < 16)
-                .min((one, other) ->
-                        Double.compare(distancePx(box, one, x, y), distancePx(box, other, x, y)))
+                .min((one, other) -> Double.compare(distancePx(box, one, x, y), distancePx(box, other, x, y)))
                 .ifPresent(pin -> model.selectSite(pin.site())));
     }
 
@@ -194,7 +198,8 @@ public final class MapViewModel {
     /** For people who do not see the map. */
     public String spoken() {
         return picture.get()
-                .map(shown -> shown.streams().size() + " stream lines, " + shown.pins().size() + " sites, "
+                .map(shown -> shown.streams().size() + " stream lines, "
+                        + shown.pins().size() + " sites, "
                         + shown.reaches().size() + " reaches"
                         + selected.get().map(site -> "; selected: " + site).orElse(""))
                 .orElse("empty");

@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.Envelope;
 import org.wadeplan.desktop.look.Mark;
 import org.wadeplan.desktop.look.Palette;
 import org.wadeplan.geo.crs.MetricPoint;
@@ -24,11 +25,13 @@ final class MarkPainter {
     private final GraphicsContext pen;
     private final ViewBox view;
     private final MapLabels labels;
+    private final Envelope ground;
 
     MarkPainter(GraphicsContext pen, ViewBox view, MapLabels labels) {
         this.pen = pen;
         this.view = view;
         this.labels = labels;
+        this.ground = view.ground();
     }
 
     void paint(MapPicture picture, Optional<String> selected) {
@@ -44,7 +47,7 @@ final class MarkPainter {
     }
 
     private void arrows(StreamShape stream) {
-        if (!view.ground().intersects(stream.box())) {
+        if (!ground.intersects(stream.box())) {
             return;
         }
         pen.setFill(Palette.STREAM);
@@ -74,7 +77,9 @@ final class MarkPainter {
         }
         if (view.metresPerPx() < LETTERS_BELOW) {
             for (SubReach piece : reach.subReaches()) {
-                labels.letter(piece.letter(), between(piece.downstream().at(), piece.upstream().at()));
+                labels.letter(
+                        piece.letter(),
+                        between(piece.downstream().at(), piece.upstream().at()));
             }
         }
     }
@@ -123,7 +128,8 @@ final class MarkPainter {
         double x = view.x(picture.depot().at().eastM());
         double y = view.y(picture.depot().at().northM());
         pen.setFill(Palette.INK);
-        pen.fillPolygon(new double[] {x - 7, x, x + 7, x + 7, x - 7}, new double[] {y - 1, y - 8, y - 1, y + 7, y + 7}, 5);
+        pen.fillPolygon(
+                new double[] {x - 7, x, x + 7, x + 7, x - 7}, new double[] {y - 1, y - 8, y - 1, y + 7, y + 7}, 5);
         labels.depot(picture.depot().name(), x, y);
     }
 

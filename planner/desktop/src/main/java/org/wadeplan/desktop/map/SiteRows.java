@@ -50,7 +50,10 @@ final class SiteRows {
                 site.stream(),
                 chosen.map(choice -> label(choice.method())).orElse(NONE),
                 chosen.map(choice -> Integer.toString(choice.rule())).orElse(NONE),
-                joined(days.stream().map(day -> Times.day(day.date())).distinct().toList()),
+                joined(days.stream()
+                        .map(day -> Times.day(day.date()))
+                        .distinct()
+                        .toList()),
                 joined(days.stream().map(CrewDay::crew).distinct().toList()),
                 state.mark(),
                 state.words());
@@ -96,7 +99,8 @@ final class SiteRows {
     private State notVisited(Site site, MethodOutcome.Chosen chosen) {
         Optional<Method> method = round.method(chosen.method());
         if (method.filter(it -> it.kind() == MethodKind.NONE).isPresent()) {
-            return new State(Mark.NOT_PLANNED, Words.of("state.noVisit", method.get().label()));
+            return new State(
+                    Mark.NOT_PLANNED, Words.of("state.noVisit", method.get().label()));
         }
         return site.reserveFor()
                 .map(other -> new State(Mark.RESERVE, Words.of("state.reserve", other)))

@@ -54,7 +54,11 @@ public record ViewBox(double eastM, double northM, double metresPerPx, double wi
     public ViewBox zoomedAt(double x, double y, double factor) {
         double metres = bounded(metresPerPx / factor);
         return new ViewBox(
-                east(x) - (x - widthPx / 2) * metres, north(y) + (y - heightPx / 2) * metres, metres, widthPx, heightPx);
+                east(x) - (x - widthPx / 2) * metres,
+                north(y) + (y - heightPx / 2) * metres,
+                metres,
+                widthPx,
+                heightPx);
     }
 
     /** The picture moves by these pixels, to the right and down. */

@@ -74,7 +74,9 @@ public final class PackViewModel {
         result.set("");
         if (!before.map(PlanSession::folder).equals(now.map(PlanSession::folder))) {
             folder.set(now.flatMap(PlanSession::round)
-                    .map(round -> home.resolve("wadeplan-packs").resolve(round.header().id()).toString())
+                    .map(round -> home.resolve("wadeplan-packs")
+                            .resolve(round.header().id())
+                            .toString())
                     .orElse(""));
         }
     }
@@ -154,7 +156,8 @@ public final class PackViewModel {
                 Words.count("count.file", pack.files().size()),
                 Words.count("count.page", pack.pages()),
                 pack.folder());
-        String old = pack.leftOver().isEmpty() ? "" : "\n" + Words.of("pack.leftOver", String.join(", ", pack.leftOver()));
+        String old =
+                pack.leftOver().isEmpty() ? "" : "\n" + Words.of("pack.leftOver", String.join(", ", pack.leftOver()));
         result.set(said + old);
         model.say(said);
     }

@@ -83,21 +83,31 @@ public final class ProblemsView extends BorderPane {
         table.setAccessibleText(Words.of("problems.tableSpoken"));
         Label empty = Tables.empty("problems.none");
         table.setPlaceholder(empty);
-        model.rowsProperty().addListener(change -> empty.setText(model.emptyWords()));
-        empty.setText(model.emptyWords());
+        empty.textProperty().bind(model.emptyWordsProperty());
         table.getColumns()
                 .add(Tables.markColumn(
                         "problems.severity",
                         6,
                         row -> Mark.valueOf(row.problem().severity().name()),
                         row -> Words.of("severity." + row.problem().severity().name())));
-        table.getColumns().add(Tables.column("problems.place", 17, row -> row.problem().place().toString()));
-        table.getColumns().add(Tables.column("problems.found", 30, row -> row.problem().found()));
-        table.getColumns().add(Tables.column("problems.allowed", 17, row -> row.problem().expected()));
-        table.getColumns().add(Tables.column("problems.remedy", 24, row -> row.problem().remedy()));
-        table.getColumns().add(Tables.column("problems.code", 10, row -> row.problem().code()));
+        table.getColumns()
+                .add(Tables.column(
+                        "problems.place", 17, row -> row.problem().place().toString()));
+        table.getColumns()
+                .add(Tables.column("problems.found", 30, row -> row.problem().found()));
+        table.getColumns()
+                .add(Tables.column("problems.allowed", 17, row -> row.problem().expected()));
+        table.getColumns()
+                .add(Tables.column("problems.remedy", 24, row -> row.problem().remedy()));
+        table.getColumns()
+                .add(Tables.column("problems.code", 10, row -> row.problem().code()));
         Tables.growWith(table, text);
-        Tables.follow(table, model.rowsProperty(), model.chosenIdProperty(), ProblemRow::id, row -> model.choose(Optional.of(row)));
+        Tables.follow(
+                table,
+                model.rowsProperty(),
+                model.chosenIdProperty(),
+                ProblemRow::id,
+                row -> model.choose(Optional.of(row)));
         table.addEventHandler(KeyEvent.KEY_PRESSED, press -> {
             if (press.getCode() == KeyCode.ENTER) {
                 model.jump();
@@ -115,10 +125,12 @@ public final class ProblemsView extends BorderPane {
     private void show(Optional<ProblemRow> chosen) {
         detail.getChildren().clear();
         if (chosen.isEmpty()) {
+            scroll.setAccessibleText(Words.of("problems.choose"));
             detail.getChildren().add(Tables.empty("problems.choose"));
             return;
         }
         ProblemRow row = chosen.get();
+        scroll.setAccessibleText(row.problem().sentence());
         detail.getChildren().add(actions(row));
         add("problems.found", row.problem().found());
         add("problems.allowed", row.problem().expected());
@@ -130,9 +142,8 @@ public final class ProblemsView extends BorderPane {
     private HBox actions(ProblemRow row) {
         HBox actions = new HBox();
         actions.getStyleClass().add("actions");
-        Button jump = new Button(row.site()
-                .map(site -> Words.of("problems.goTo", site))
-                .orElse(Words.of("problems.cause")));
+        Button jump = new Button(
+                row.site().map(site -> Words.of("problems.goTo", site)).orElse(Words.of("problems.cause")));
         jump.setId("problem-jump");
         jump.setDisable(row.site().isEmpty());
         jump.setOnAction(event -> model.jump());

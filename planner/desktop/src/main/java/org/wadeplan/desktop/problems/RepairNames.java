@@ -7,7 +7,8 @@ import org.wadeplan.geo.problem.Problem;
 /** Finds the repairs that a problem offers: its remedy names each as {@code --accept reverse:OUN}. */
 final class RepairNames {
 
-    private static final Pattern OFFER = Pattern.compile("--accept\\s+([\\p{Alnum}_-]+(?::[\\p{Alnum}_.-]*[\\p{Alnum}_-])*)");
+    private static final Pattern OFFER =
+            Pattern.compile("--accept\\s+([\\p{Alnum}_-]+(?::[\\p{Alnum}_.-]*[\\p{Alnum}_-])*)");
 
     private RepairNames() {}
 

@@ -3,8 +3,8 @@ package org.wadeplan.desktop.session;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
-import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.desktop.work.WorkProgress;
+import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Round;
 

@@ -80,21 +80,21 @@ public final class SessionModel {
     public void open(Path folder) {
         Path whole = folder.toAbsolutePath().normalize();
         read(whole, Set.of(), opened -> {
-            history.set(Optional.of(
-                    SessionHistory.of(new PlanSession(whole, Set.of(), opened, Selection.NOTHING))));
+            history.set(Optional.of(SessionHistory.of(new PlanSession(whole, Set.of(), opened, Selection.NOTHING))));
             screen.set(errors() ? Screen.PROBLEMS : Screen.MAP);
         });
     }
 
     /** Reads the folder again, as it stands now. What was selected stays; older readings are forgotten. */
     public void readAgain() {
-        session().ifPresent(now -> read(now.folder(), now.acceptedRepairs(), opened -> {
-            history.set(Optional.of(
-                    SessionHistory.of(new PlanSession(now.folder(), now.acceptedRepairs(), opened, selection()))));
-            if (errors()) {
-                screen.set(Screen.PROBLEMS);
-            }
-        }));
+        session()
+                .ifPresent(now -> read(now.folder(), now.acceptedRepairs(), opened -> {
+                    history.set(Optional.of(SessionHistory.of(
+                            new PlanSession(now.folder(), now.acceptedRepairs(), opened, selection()))));
+                    if (errors()) {
+                        screen.set(Screen.PROBLEMS);
+                    }
+                }));
     }
 
     /** Reads again with one more repair agreed to. Can be undone; no file is changed. */
@@ -112,8 +112,7 @@ public final class SessionModel {
     }
 
     private void readWith(PlanSession now, Set<String> repairs) {
-        read(now.folder(), repairs, opened ->
-                push(new PlanSession(now.folder(), repairs, opened, selection())));
+        read(now.folder(), repairs, opened -> push(new PlanSession(now.folder(), repairs, opened, selection())));
     }
 
     private void read(Path folder, Set<String> repairs, Consumer<OpenedRound> then) {
@@ -122,7 +121,8 @@ public final class SessionModel {
                 progress -> desk.open(folder, repairs, progress),
                 opened -> {
                     then.accept(opened);
-                    say(Words.of(opened.plan().isPresent() ? "notice.planned" : "notice.notPlanned", folderName(folder)));
+                    say(Words.of(
+                            opened.plan().isPresent() ? "notice.planned" : "notice.notPlanned", folderName(folder)));
                 },
                 this::failed));
     }
@@ -156,7 +156,8 @@ public final class SessionModel {
     }
 
     private List<String> sites() {
-        return session().flatMap(PlanSession::round)
+        return session()
+                .flatMap(PlanSession::round)
                 .map(round -> round.sites().stream().map(Site::id).toList())
                 .orElse(List.of());
     }

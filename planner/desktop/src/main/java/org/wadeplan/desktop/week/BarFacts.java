@@ -3,10 +3,13 @@ package org.wadeplan.desktop.week;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.wadeplan.desktop.look.Fact;
 import org.wadeplan.desktop.words.Times;
 import org.wadeplan.desktop.words.Words;
+import org.wadeplan.geo.reach.Reach;
+import org.wadeplan.geo.reach.Stake;
 import org.wadeplan.planner.decon.DeconStep;
 import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.method.MethodDecision;
@@ -44,13 +47,48 @@ final class BarFacts {
     /** For a site that has no bar of its own selected: its method, and why it is not placed, where it is not. */
     static List<Fact> ofSite(Round round, RoundPlan plan, String site) {
         BarFacts made = new BarFacts(round, plan);
-        made.add("fact.what", site + round.site(site).map(at -> ", " + at.name()).orElse(""));
+        made.add(
+                "fact.what", site + round.site(site).map(at -> ", " + at.name()).orElse(""));
         plan.week().unplaced().stream()
                 .filter(left -> left.site().equals(site))
                 .map(Unplaced::reasons)
                 .forEach(reasons -> made.add("fact.notPlaced", String.join("\n", reasons)));
+        made.visits(site);
         made.method(site);
+        plan.reach(site).ifPresent(reach -> made.add("fact.reach", reachWords(reach)));
         return List.copyOf(made.facts);
+    }
+
+    private void visits(String site) {
+        for (CrewDay day : plan.week().crewDays()) {
+            for (Activity visit : day.visits()) {
+                if (visit.site().filter(site::equals).isPresent()) {
+                    add("fact.visit", Words.of("fact.visitLine", WeekBuilder.what(visit), day.crew(), when(visit)));
+                    WeekBuilder.placement(plan, visit).ifPresent(placed -> add("fact.whyHere", placed.binding()));
+                    permissions(site, day);
+                }
+            }
+        }
+    }
+
+    private static String reachWords(Reach reach) {
+        return Words.of(
+                "fact.reachLine",
+                String.format(Locale.ROOT, "%.0f", reach.rule().lengthM()),
+                stakeWords(reach.start()),
+                stakeWords(reach.end()),
+                reach.stakeBank().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static String stakeWords(Stake stake) {
+        return String.format(
+                Locale.ROOT,
+                "%s (E %.0f N %.0f; %.5f, %.5f)",
+                stake.name(),
+                stake.at().eastM(),
+                stake.at().northM(),
+                stake.lonLat().latDeg(),
+                stake.lonLat().lonDeg());
     }
 
     private void add(String headKey, String text) {
@@ -62,9 +100,7 @@ final class BarFacts {
     private void activity(CrewDay day, Activity activity) {
         add("fact.what", WeekBuilder.what(activity));
         add("fact.when", when(activity));
-        add(
-                "fact.who",
-                Words.of("fact.crew", day.crew(), people(day), day.vehicle()));
+        add("fact.who", Words.of("fact.crew", day.crew(), people(day), day.vehicle()));
         WeekBuilder.placement(plan, activity).ifPresent(this::placement);
         activity.site().ifPresent(site -> {
             permissions(site, day);
@@ -88,7 +124,8 @@ final class BarFacts {
                 Times.minutes(activity.minutes()));
         return span
                 + activity.p50End()
-                        .map(end -> "\n" + Words.of("fact.median", Times.clock(end, zone), Times.clock(activity.end(), zone)))
+                        .map(end -> "\n"
+                                + Words.of("fact.median", Times.clock(end, zone), Times.clock(activity.end(), zone)))
                         .orElse("");
     }
 
@@ -126,7 +163,8 @@ final class BarFacts {
     private String methodLine(MethodDecision decision) {
         return decision.outcome()
                 .fold(
-                        chosen -> Words.of("fact.byRule", label(chosen.method()), chosen.rule(), decision.table()) + "\n"
+                        chosen -> Words.of("fact.byRule", label(chosen.method()), chosen.rule(), decision.table())
+                                + "\n"
                                 + chosen.readings().stream()
                                         .map(reading -> Words.of(
                                                 "fact.reading", reading.input(), reading.value(), reading.cell()))
@@ -152,7 +190,9 @@ final class BarFacts {
         add("fact.who", Words.of("week.crewLane", task.crew()));
         add("fact.whyHere", task.reason());
         add("fact.steps", task.steps().stream().map(BarFacts::step).collect(Collectors.joining("\n")));
-        add("fact.covers", task.covers().stream().map(BarFacts::cover).distinct().collect(Collectors.joining("\n")));
+        add(
+                "fact.covers",
+                task.covers().stream().map(BarFacts::cover).distinct().collect(Collectors.joining("\n")));
     }
 
     private static String step(DeconStep step) {
@@ -163,6 +203,10 @@ final class BarFacts {
 
     private static String cover(Turnaround.Cover cover) {
         return Words.of(
-                "fact.cover", cover.pest(), cover.material().name().toLowerCase(java.util.Locale.ROOT), cover.treatment(), cover.grade());
+                "fact.cover",
+                cover.pest(),
+                cover.material().name().toLowerCase(Locale.ROOT),
+                cover.treatment(),
+                cover.grade());
     }
 }

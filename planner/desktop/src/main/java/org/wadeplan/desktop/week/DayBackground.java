@@ -12,8 +12,9 @@ record DayBackground(DaySky sky, DayClock clock, int toMin, boolean tidal) {
 
     List<DayBand.Shade> shades() {
         List<DayBand.Shade> shades = new ArrayList<>();
-        sky.civilDawn().ifPresent(dawn -> shades.add(
-                new DayBand.Shade(DayBand.ShadeKind.NIGHT, 0, clock.minutes(dawn), Words.of("week.beforeDawn"))));
+        sky.civilDawn()
+                .ifPresent(dawn -> shades.add(new DayBand.Shade(
+                        DayBand.ShadeKind.NIGHT, 0, clock.minutes(dawn), Words.of("week.beforeDawn"))));
         Optional<Integer> sunset = sky.sunset().map(clock::minutes);
         Optional<Integer> dark = sky.darkFrom().map(clock::minutes);
         if (sunset.isPresent() && dark.isPresent()) {
@@ -39,8 +40,9 @@ record DayBackground(DaySky sky, DayClock clock, int toMin, boolean tidal) {
         sky.sunset().ifPresent(at -> parts.add(Words.of("week.sunset", Times.clock(at, clock.zone()))));
         sky.darkFrom().ifPresent(at -> parts.add(Words.of("week.darkFrom", Times.clock(at, clock.zone()))));
         if (tidal) {
-            sky.lowWaters().forEach(window -> parts.add(
-                    Words.of("week.lowWater", window.place(), Times.dayClock(window.low(), clock.zone()))));
+            sky.lowWaters()
+                    .forEach(window -> parts.add(
+                            Words.of("week.lowWater", window.place(), Times.dayClock(window.low(), clock.zone()))));
         }
         return String.join(", ", parts);
     }

@@ -13,9 +13,9 @@ import java.util.Locale;
 record DayClock(LocalDate date, ZoneId zone) {
 
     int minutes(Instant at) {
-        return Math.toIntExact(Duration.between(
-                        date.atStartOfDay(), at.atZone(zone).toLocalDateTime())
-                .toMinutes());
+        return Math.toIntExact(
+                Duration.between(date.atStartOfDay(), at.atZone(zone).toLocalDateTime())
+                        .toMinutes());
     }
 
     /** {@code 08:30}; past midnight {@code 00:20 next day}. */

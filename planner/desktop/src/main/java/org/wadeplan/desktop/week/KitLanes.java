@@ -43,13 +43,19 @@ final class KitLanes {
     private void use(String set, CrewDay day, Activity visit) {
         stretches(set)
                 .add(new Stretch(
-                        BarId.of(set, day, visit), BarKind.USED, visit.start(), visit.end(), visit.place(), visit.site()));
+                        BarId.of(set, day, visit),
+                        BarKind.USED,
+                        visit.start(),
+                        visit.end(),
+                        visit.place(),
+                        visit.site()));
     }
 
     private void cleaning(DeconTask task) {
         String id = BarId.of(task);
         List<Stretch> of = stretches(task.kitSet());
-        of.add(new Stretch(id, BarKind.TREATING, task.start(), task.crewFree(), word(BarKind.TREATING), Optional.empty()));
+        of.add(new Stretch(
+                id, BarKind.TREATING, task.start(), task.crewFree(), word(BarKind.TREATING), Optional.empty()));
         if (task.released().isAfter(task.crewFree())) {
             of.add(new Stretch(
                     id, BarKind.DRYING, task.crewFree(), task.released(), word(BarKind.DRYING), Optional.empty()));
@@ -72,7 +78,8 @@ final class KitLanes {
             Stretch now = sorted.get(i);
             all.add(now);
             boolean last = i + 1 == sorted.size();
-            Instant until = last ? now.to().plusSeconds(WEEKS_S) : sorted.get(i + 1).from();
+            Instant until =
+                    last ? now.to().plusSeconds(WEEKS_S) : sorted.get(i + 1).from();
             if (now.kind() == BarKind.USED && until.isAfter(now.to())) {
                 all.add(new Stretch(now.id(), BarKind.DIRTY, now.to(), until, word(BarKind.DIRTY), now.site()));
             }

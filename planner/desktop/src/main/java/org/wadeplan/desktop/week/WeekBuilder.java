@@ -74,10 +74,8 @@ final class WeekBuilder {
             }
         }
         lanes.addAll(kit.of(date, from, to));
-        DaySky sky = skies.stream()
-                .filter(of -> of.date().equals(date))
-                .findFirst()
-                .orElseGet(() -> DaySky.unknown(date));
+        DaySky sky =
+                skies.stream().filter(of -> of.date().equals(date)).findFirst().orElseGet(() -> DaySky.unknown(date));
         DayBackground background = new DayBackground(sky, new DayClock(date, zone), to, tidal);
         return new DayBand(date, Times.day(date), background.words(), background.shades(), List.copyOf(lanes));
     }
@@ -92,8 +90,9 @@ final class WeekBuilder {
 
     private Lane lane(CrewDay day) {
         DayClock clock = new DayClock(day.date(), zone);
-        List<WeekBar> bars =
-                day.activities().stream().map(activity -> bar(day, activity, clock)).toList();
+        List<WeekBar> bars = day.activities().stream()
+                .map(activity -> bar(day, activity, clock))
+                .toList();
         return new Lane(Words.of("week.crewLane", day.crew()), false, bars);
     }
 
@@ -125,9 +124,10 @@ final class WeekBuilder {
     /** The site first, because that is what people look for; what else it is when there is room. */
     private static String label(Activity activity) {
         return switch (activity.kind()) {
-            case VISIT -> activity.place()
-                    + activity.part().map(part -> " " + part.word()).orElse("");
-            case TRAVEL -> activity.place();
+            case VISIT ->
+                activity.place()
+                        + activity.part().map(part -> " " + part.word()).orElse("");
+            case TRAVEL -> "→ " + activity.place();
             default -> BarKind.of(activity.kind()).words();
         };
     }
@@ -145,8 +145,9 @@ final class WeekBuilder {
 
     static String what(Activity activity) {
         return switch (activity.kind()) {
-            case VISIT -> activity.part().map(part -> Words.of("part." + part.word())).orElse(BarKind.VISIT.words()) + " "
-                    + activity.place();
+            case VISIT ->
+                activity.part().map(part -> Words.of("part." + part.word())).orElse(BarKind.VISIT.words()) + " "
+                        + activity.place();
             case TRAVEL -> Words.of("week.travelTo", activity.place());
             default -> BarKind.of(activity.kind()).words();
         };

@@ -51,14 +51,16 @@ final class WeekPane extends ScrollPane {
         Optional<WeekPicture> picture = model.pictureProperty().get();
         if (picture.isEmpty()) {
             sheet = Optional.empty();
-            Label empty = new Label(model.emptyWords());
+            Label empty = new Label();
+            empty.textProperty().bind(model.emptyWordsProperty());
             empty.setId("week-empty");
             empty.getStyleClass().add("empty-words");
             empty.setWrapText(true);
             setContent(empty);
             return;
         }
-        double width = Math.max(text.px() * 30, getViewportBounds().getWidth()) * model.zoomProperty().get();
+        double width = Math.max(text.px() * 30, getViewportBounds().getWidth())
+                * model.zoomProperty().get();
         WeekSheet made = new WeekSheet(picture.get(), text.px(), width);
         made.hold(scrolledX(made), scrolledY(made));
         made.bars().forEach(this::listen);
@@ -76,14 +78,16 @@ final class WeekPane extends ScrollPane {
 
     private DoubleBinding scrolledX(WeekSheet made) {
         return Bindings.createDoubleBinding(
-                () -> getHvalue() * Math.max(0, made.getPrefWidth() - getViewportBounds().getWidth()),
+                () -> getHvalue()
+                        * Math.max(0, made.getPrefWidth() - getViewportBounds().getWidth()),
                 hvalueProperty(),
                 viewportBoundsProperty());
     }
 
     private DoubleBinding scrolledY(WeekSheet made) {
         return Bindings.createDoubleBinding(
-                () -> getVvalue() * Math.max(0, made.getPrefHeight() - getViewportBounds().getHeight()),
+                () -> getVvalue()
+                        * Math.max(0, made.getPrefHeight() - getViewportBounds().getHeight()),
                 vvalueProperty(),
                 viewportBoundsProperty());
     }
@@ -91,7 +95,9 @@ final class WeekPane extends ScrollPane {
     private void show() {
         setAccessibleText(model.spoken());
         sheet.ifPresent(shown -> {
-            shown.mark(model.selectedBarProperty().get(), model.selectedSiteProperty().get());
+            shown.mark(
+                    model.selectedBarProperty().get(),
+                    model.selectedSiteProperty().get());
             model.focusedBar().ifPresent(id -> shown.bars().stream()
                     .filter(node -> node.bar().id().equals(id))
                     .findFirst()

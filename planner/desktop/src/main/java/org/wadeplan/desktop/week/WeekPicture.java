@@ -58,7 +58,8 @@ public record WeekPicture(int fromMin, int toMin, List<DayBand> days) {
         WeekBar bar = filled.get(row).bars().get(at);
         return switch (step) {
             case LEFT -> filled.get(row).bars().get(Math.max(0, at - 1));
-            case RIGHT -> filled.get(row).bars().get(Math.min(filled.get(row).bars().size() - 1, at + 1));
+            case RIGHT ->
+                filled.get(row).bars().get(Math.min(filled.get(row).bars().size() - 1, at + 1));
             case UP -> across(filled, row, -1, bar);
             case DOWN -> across(filled, row, 1, bar);
         };

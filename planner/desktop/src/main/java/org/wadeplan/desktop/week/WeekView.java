@@ -45,7 +45,8 @@ public final class WeekView extends BorderPane {
     private static FlowPane tools(CommandList commands) {
         FlowPane tools = new FlowPane();
         tools.getStyleClass().add("tools-wrapping");
-        for (String id : List.of("picture.in", "picture.out", "picture.all", "picture.selected", "site.previous", "site.next")) {
+        for (String id :
+                List.of("picture.in", "picture.out", "picture.all", "picture.selected", "site.previous", "site.next")) {
             tools.getChildren().add(CommandMenus.button(commands.named(id)));
         }
         return tools;
@@ -86,7 +87,8 @@ public final class WeekView extends BorderPane {
         table.getColumns().add(Tables.column("week.slack", 6, WeekRow::slack));
         table.getColumns().add(Tables.column("week.boundBy", 16, WeekRow::boundBy));
         Tables.growWith(table, text);
-        Tables.follow(table, model.rowsProperty(), model.selectedBarProperty(), WeekRow::id, row -> model.select(row.id()));
+        Tables.follow(
+                table, model.rowsProperty(), model.selectedBarProperty(), WeekRow::id, row -> model.select(row.id()));
         return table;
     }
 }

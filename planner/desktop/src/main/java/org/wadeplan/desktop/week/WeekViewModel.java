@@ -6,6 +6,8 @@ import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import org.wadeplan.desktop.look.Fact;
 import org.wadeplan.desktop.session.OpenedRound;
 import org.wadeplan.desktop.session.PlanSession;
@@ -21,12 +23,12 @@ public final class WeekViewModel {
     private static final double MOST = 12;
 
     private final SessionModel model;
-    private final ReadOnlyObjectWrapper<Optional<WeekPicture>> picture =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<WeekPicture>> picture = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<List<WeekRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<String>> selectedBar = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> selectedSite = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<List<Fact>> facts = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyStringWrapper emptyWords = new ReadOnlyStringWrapper(whyEmpty(Optional.empty()));
     private final ReadOnlyDoubleWrapper zoom = new ReadOnlyDoubleWrapper(1);
     private Optional<OpenedRound> shown = Optional.empty();
 
@@ -66,10 +68,11 @@ public final class WeekViewModel {
         Optional<OpenedRound> opened = now.map(PlanSession::opened);
         if (!opened.equals(shown)) {
             shown = opened;
+            emptyWords.set(whyEmpty(now));
             picture.set(opened.flatMap(read -> read.round()
                     .flatMap(round -> read.plan().map(plan -> WeekBuilder.picture(round, plan, read.skies())))));
-            rows.set(opened.flatMap(read -> read.round()
-                            .flatMap(round -> read.plan().map(plan -> WeekRows.of(plan, round.header().zone()))))
+            rows.set(opened.flatMap(read -> read.round().flatMap(round -> read.plan()
+                            .map(plan -> WeekRows.of(plan, round.header().zone()))))
                     .orElse(List.of()));
         }
         Selection selection = now.map(PlanSession::selection).orElse(Selection.NOTHING);
@@ -79,19 +82,23 @@ public final class WeekViewModel {
     }
 
     private List<Fact> factsOf(Selection selection) {
-        return shown.flatMap(read -> read.round()
-                        .flatMap(round -> read.plan().map(plan -> selection.bar().isPresent()
+        return shown.flatMap(read -> read.round().flatMap(round -> read.plan()
+                        .map(plan -> selection.bar().isPresent()
                                 ? BarFacts.ofBar(round, plan, selection.bar().get())
-                                : selection.site()
+                                : selection
+                                        .site()
                                         .map(site -> BarFacts.ofSite(round, plan, site))
                                         .orElse(List.of()))))
                 .orElse(List.of());
     }
 
     /** Why there is no timeline; shown in its place. */
-    public String emptyWords() {
-        return model.session()
-                .map(now -> Words.of("week.notPlanned", Words.count("count.error", now.count(Severity.ERROR))))
+    public ReadOnlyStringProperty emptyWordsProperty() {
+        return emptyWords.getReadOnlyProperty();
+    }
+
+    private static String whyEmpty(Optional<PlanSession> session) {
+        return session.map(now -> Words.of("week.notPlanned", Words.count("count.error", now.count(Severity.ERROR))))
                 .orElse(Words.of("week.nothingOpen"));
     }
 
@@ -136,7 +143,8 @@ public final class WeekViewModel {
 
     /** For people who do not see the timeline. */
     public String spoken() {
-        return selectedBar.get()
+        return selectedBar
+                .get()
                 .flatMap(id -> picture.get().flatMap(shownNow -> shownNow.bar(id)))
                 .map(bar -> Words.of("week.spokenBar", bar.spoken()))
                 .orElse(Words.of("week.spoken"));

@@ -12,8 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class StartCheckTest {
 
-    private static final String ALL =
-            "libgtk-3.so.0 libXtst.so.6 libGL.so.1 libXxf86vm.so.1 libpangoft2-1.0.so.0";
+    private static final String ALL = "libgtk-3.so.0 libXtst.so.6 libGL.so.1 libXxf86vm.so.1 libpangoft2-1.0.so.0";
 
     @TempDir
     Path root = Path.of(".");
@@ -54,7 +53,11 @@ class StartCheckTest {
     @Test
     void drawingWithoutAScreenNeedsPangoAndAFont() throws IOException {
         libraries("libc.so.6");
-        assertThat(check(Map.of()).drawing()).get().asString().contains("libpangoft2-1.0-0").doesNotContain("\n");
+        assertThat(check(Map.of()).drawing())
+                .get()
+                .asString()
+                .contains("libpangoft2-1.0-0")
+                .doesNotContain("\n");
         libraries(ALL);
         Files.delete(root.resolve("usr/share/fonts/truetype/Some.ttf"));
         assertThat(check(Map.of()).drawing()).get().asString().contains("fonts-dejavu-core");

@@ -11,8 +11,7 @@ import org.junit.jupiter.api.Test;
 class CommandListTest {
 
     private static AppCommand command(String id, Shortcut shortcut) {
-        return new AppCommand(
-                id, MenuName.ROUND, id, Optional.of(shortcut), new SimpleBooleanProperty(true), () -> {});
+        return new AppCommand(id, MenuName.ROUND, id, Optional.of(shortcut), new SimpleBooleanProperty(true), () -> {});
     }
 
     @Test
@@ -44,8 +43,7 @@ class CommandListTest {
     void aDisabledCommandDoesNothing() {
         int[] ran = {0};
         SimpleBooleanProperty enabled = new SimpleBooleanProperty(false);
-        AppCommand command =
-                new AppCommand("one", MenuName.EDIT, "One", Optional.empty(), enabled, () -> ran[0]++);
+        AppCommand command = new AppCommand("one", MenuName.EDIT, "One", Optional.empty(), enabled, () -> ran[0]++);
         command.run();
         enabled.set(true);
         command.run();

@@ -41,7 +41,8 @@ class PaletteTest {
         assertThat(Palette.contrast(Palette.STREAM, Palette.PAPER)).isGreaterThan(LEAST);
         assertThat(Palette.contrast(Palette.SELECTED, Palette.PAPER)).isGreaterThan(LEAST);
         assertThat(Palette.contrast(Palette.QUIET, Color.web("#e6e6e0"))).isGreaterThan(LEAST);
-        assertThat(Palette.contrast(Palette.CATCHMENT.darker(), Palette.CATCHMENT_FILL)).isGreaterThan(LEAST);
+        assertThat(Palette.contrast(Palette.CATCHMENT.darker(), Palette.CATCHMENT_FILL))
+                .isGreaterThan(LEAST);
         assertThat(Palette.contrast(Palette.ERROR, Color.web("#f7e3dc"))).isGreaterThan(LEAST);
     }
 
@@ -55,13 +56,24 @@ class PaletteTest {
     void everyMarkHasAnOutlineOfItsOwn() {
         Set<String> outlines = new HashSet<>();
         for (Mark mark : Mark.values()) {
-            assertThat(outlines.add(java.util.Arrays.toString(mark.outline()))).as(mark.name()).isTrue();
+            assertThat(outlines.add(java.util.Arrays.toString(mark.outline())))
+                    .as(mark.name())
+                    .isTrue();
         }
     }
 
     @ParameterizedTest
-    @CsvSource({"load, #ffffff", "travel, #ffffff", "visit, #ffffff", "reserve, #ffffff", "rinse, #ffffff",
-        "decon, #ffffff", "dirty, #1b2a30", "drying, #1b2a30", "wait, #1b2a30"})
+    @CsvSource({
+        "load, #ffffff",
+        "travel, #ffffff",
+        "visit, #ffffff",
+        "reserve, #ffffff",
+        "rinse, #ffffff",
+        "decon, #ffffff",
+        "dirty, #1b2a30",
+        "drying, #1b2a30",
+        "wait, #1b2a30"
+    })
     void wordsInBarsCanBeReadOnEveryStripe(String kind, String text) throws IOException {
         Matcher rule = Pattern.compile("\\.bar-" + kind + "[^{}\\n]*\\{[^}]*?-fx-background-color: ([^;]+);")
                 .matcher(Files.readString(CSS));

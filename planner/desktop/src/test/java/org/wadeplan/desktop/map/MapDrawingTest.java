@@ -62,7 +62,8 @@ class MapDrawingTest {
     void fittingShowsTheWholeArea() {
         Envelope area = new Envelope(0, 10_000, 0, 3_000);
         assertThat(ViewBox.fitting(area, 500, 400).ground().contains(area)).isTrue();
-        assertThat(ViewBox.fitting(new Envelope(5, 5, 5, 5), 500, 400).metresPerPx()).isEqualTo(ViewBox.CLOSEST);
+        assertThat(ViewBox.fitting(new Envelope(5, 5, 5, 5), 500, 400).metresPerPx())
+                .isEqualTo(ViewBox.CLOSEST);
     }
 
     @ParameterizedTest

@@ -58,7 +58,8 @@ class MapViewModelTest {
 
     @Test
     void aClickNearAPinSelectsItsSite() {
-        MapPicture.Pin pin = map.pictureProperty().get().orElseThrow().pin("TOL-03").orElseThrow();
+        MapPicture.Pin pin =
+                map.pictureProperty().get().orElseThrow().pin("TOL-03").orElseThrow();
         ViewBox view = map.viewProperty().get();
         map.pick(view.x(pin.at().eastM()) + 4, view.y(pin.at().northM()) - 3);
         assertThat(session.selection().site()).contains("TOL-03");
@@ -79,8 +80,13 @@ class MapViewModelTest {
         session.selectSite("BRN-01");
         map.fitSelected();
         session.selectSite("PEL-02");
-        MapPicture.Pin pin = map.pictureProperty().get().orElseThrow().pin("PEL-02").orElseThrow();
-        assertThat(map.viewProperty().get().ground().contains(pin.at().eastM(), pin.at().northM())).isTrue();
+        MapPicture.Pin pin =
+                map.pictureProperty().get().orElseThrow().pin("PEL-02").orElseThrow();
+        assertThat(map.viewProperty()
+                        .get()
+                        .ground()
+                        .contains(pin.at().eastM(), pin.at().northM()))
+                .isTrue();
     }
 
     @Test
@@ -96,7 +102,8 @@ class MapViewModelTest {
 
     @Test
     void coordinatesAreGivenOnTheGridAndOnTheGlobe() {
-        MapPicture.Pin pin = map.pictureProperty().get().orElseThrow().pin("BRN-01").orElseThrow();
+        MapPicture.Pin pin =
+                map.pictureProperty().get().orElseThrow().pin("BRN-01").orElseThrow();
         ViewBox view = map.viewProperty().get();
         String words = map.coordinates(view.x(pin.at().eastM()), view.y(pin.at().northM()));
         assertThat(words).startsWith("E 503150  N 5109420").contains("° N").contains("° W");

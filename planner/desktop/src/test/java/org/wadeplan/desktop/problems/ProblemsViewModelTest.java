@@ -44,7 +44,8 @@ class ProblemsViewModelTest {
         problems.jump();
         assertThat(session.selection().site()).contains("BRN-02");
         assertThat(session.screenProperty().get()).isEqualTo(Screen.MAP);
-        assertThat(session.noticeProperty().get()).isEqualTo("BRN-02: from sites.csv, line 3 (BRN-02), column max_depth_m");
+        assertThat(session.noticeProperty().get())
+                .isEqualTo("BRN-02: from sites.csv, line 3 (BRN-02), column max_depth_m");
     }
 
     @Test
@@ -87,6 +88,7 @@ class ProblemsViewModelTest {
     void onlyOneKindCanBeShown() {
         problems.onlyProperty().set(Optional.of(Severity.WARNING));
         assertThat(problems.rowsProperty().get()).hasSize(2);
+        assertThat(problems.emptyWordsProperty().get()).isEqualTo("None of this kind was found.");
         problems.onlyProperty().set(Optional.empty());
         assertThat(problems.rowsProperty().get()).hasSize(4);
     }
@@ -94,7 +96,8 @@ class ProblemsViewModelTest {
     @Test
     void aBrokenFolderShowsItsProblem() {
         session.open(Path.of("broken"));
-        assertThat(problems.rowsProperty().get()).singleElement().satisfies(row -> assertThat(row.problem().code())
-                .isEqualTo("no-round-folder"));
+        assertThat(problems.rowsProperty().get())
+                .singleElement()
+                .satisfies(row -> assertThat(row.problem().code()).isEqualTo("no-round-folder"));
     }
 }

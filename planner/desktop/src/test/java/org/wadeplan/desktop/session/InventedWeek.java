@@ -58,8 +58,8 @@ public final class InventedWeek {
     private InventedWeek() {}
 
     public static synchronized Round round() {
-        Round round = read.orElseGet(
-                () -> RoundReader.read(FOLDER, Set.of()).value().orElseThrow());
+        Round round =
+                read.orElseGet(() -> RoundReader.read(FOLDER, Set.of()).value().orElseThrow());
         read = Optional.of(round);
         return round;
     }
@@ -80,6 +80,8 @@ public final class InventedWeek {
                 new TurnaroundTable(List.of()),
                 week(),
                 new KitPlan(List.of(), List.of()),
+                List.of(),
+                true,
                 problems());
     }
 
@@ -137,7 +139,8 @@ public final class InventedWeek {
                 .map(site -> new MethodDecision(
                         site.id(),
                         site.id().equals("HSK-02")
-                                ? new MethodOutcome.Undecided(List.of("clarity"), List.of(9, 11), List.of("SPOT", "TRAP"), List.of())
+                                ? new MethodOutcome.Undecided(
+                                        List.of("clarity"), List.of(9, 11), List.of("SPOT", "TRAP"), List.of())
                                 : chosen(site.id()),
                         "survey-method",
                         "0123456789abcdef".repeat(4)))

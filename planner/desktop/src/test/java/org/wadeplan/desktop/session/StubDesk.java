@@ -43,13 +43,15 @@ public final class StubDesk implements RoundDesk {
     public WrittenPack print(Round round, RoundPlan plan, Path folder, WorkProgress progress) throws DiskException {
         asked.add("print " + folder.getFileName());
         if (diskFull) {
-            throw new DiskException(folder, "the disk is full", "choose another folder", new java.io.IOException("full"));
+            throw new DiskException(
+                    folder, "the disk is full", "choose another folder", new java.io.IOException("full"));
         }
         return new WrittenPack(
                 folder,
                 List.of(
                         new WrittenPack.WrittenFile("round_overview.pdf", "the week", 51_200, OptionalInt.of(2)),
-                        new WrittenPack.WrittenFile("2027-09-06_A.pdf", "papers of crew A", 90_000, OptionalInt.of(19))),
+                        new WrittenPack.WrittenFile(
+                                "2027-09-06_A.pdf", "papers of crew A", 90_000, OptionalInt.of(19))),
                 List.of());
     }
 

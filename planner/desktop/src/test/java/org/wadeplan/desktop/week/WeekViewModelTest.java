@@ -81,7 +81,9 @@ class WeekViewModelTest {
         WeekBar drying = lane(0, "Kit K1").bars().get(3);
         assertThat(drying.fromMin()).isEqualTo(18 * 60 + 15);
         assertThat(drying.toMin()).isEqualTo(picture().toMin());
-        assertThat(lane(1, "Kit K1").bars()).extracting(WeekBar::kind).containsExactly(BarKind.DRYING, BarKind.RELEASED);
+        assertThat(lane(1, "Kit K1").bars())
+                .extracting(WeekBar::kind)
+                .containsExactly(BarKind.DRYING, BarKind.RELEASED);
         assertThat(lane(1, "Kit K1").bars().get(1).fromMin()).isEqualTo(6 * 60 + 15);
     }
 
@@ -137,11 +139,13 @@ class WeekViewModelTest {
     @Test
     void arrowKeysGoThroughAllBars() {
         week.step(WeekPicture.Step.RIGHT);
-        assertThat(session.selection().bar()).contains(week.rowsProperty().get().get(0).id());
+        assertThat(session.selection().bar())
+                .contains(week.rowsProperty().get().get(0).id());
         for (int i = 0; i < 20; i++) {
             week.step(WeekPicture.Step.RIGHT);
         }
-        assertThat(session.selection().bar()).contains(week.rowsProperty().get().get(8).id());
+        assertThat(session.selection().bar())
+                .contains(week.rowsProperty().get().get(8).id());
         week.step(WeekPicture.Step.DOWN);
         assertThat(selectedLabel()).isEqualTo("PEL-02 mark");
         for (int i = 0; i < 20; i++) {
@@ -159,7 +163,10 @@ class WeekViewModelTest {
     }
 
     private String selectedLabel() {
-        return picture().bar(session.selection().bar().orElseThrow()).orElseThrow().label();
+        return picture()
+                .bar(session.selection().bar().orElseThrow())
+                .orElseThrow()
+                .label();
     }
 
     @Test
@@ -176,7 +183,8 @@ class WeekViewModelTest {
         session.open(java.nio.file.Path.of("broken"));
         assertThat(week.pictureProperty().get()).isEmpty();
         assertThat(week.rowsProperty().get()).isEqualTo(List.of());
-        assertThat(week.emptyWords()).isEqualTo("The week is not planned: 1 error in the way. See the problems (Ctrl+3).");
+        assertThat(week.emptyWordsProperty().get())
+                .isEqualTo("The week is not planned: 1 error in the way. See the problems (Ctrl+3).");
         week.step(WeekPicture.Step.RIGHT);
     }
 

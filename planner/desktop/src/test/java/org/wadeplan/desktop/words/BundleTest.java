@@ -24,7 +24,8 @@ class BundleTest {
     private static List<MatchResult> asked() throws IOException {
         List<MatchResult> all = new ArrayList<>();
         try (Stream<Path> sources = Files.walk(Path.of("src/main/java"))) {
-            for (Path source : sources.filter(path -> path.toString().endsWith(".java")).toList()) {
+            for (Path source :
+                    sources.filter(path -> path.toString().endsWith(".java")).toList()) {
                 ASKED.matcher(Files.readString(source)).results().forEach(all::add);
             }
         }

@@ -14,7 +14,8 @@ class BackgroundWorkTest {
     private final List<String> heard = new ArrayList<>();
 
     private Job<String> job(String name, Job.Task<String> task) {
-        return new Job<>(name, task, result -> heard.add("done " + result), fault -> heard.add("failed " + fault.getMessage()));
+        return new Job<>(
+                name, task, result -> heard.add("done " + result), fault -> heard.add("failed " + fault.getMessage()));
     }
 
     private void runAll() {
