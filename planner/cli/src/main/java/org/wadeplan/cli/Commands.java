@@ -60,26 +60,36 @@ final class Commands {
             footer = {"  wadeplan demo my-round", "  wadeplan pack my-round --out pack"})
     private static final class Wadeplan extends Group {}
 
-    @Command(name = "reach", description = "where the reaches and their stakes lie")
+    @Command(name = "reach", mixinStandardHelpOptions = true, description = "where the reaches and their stakes lie")
     private static final class ReachGroup extends Group {}
 
-    @Command(name = "method", description = "which method fits each site, and by which rule")
+    @Command(
+            name = "method",
+            mixinStandardHelpOptions = true,
+            description = "which method fits each site, and by which rule")
     private static final class MethodGroup extends Group {}
 
-    @Command(name = "kit", description = "what each crew loads, and what is short")
+    @Command(name = "kit", mixinStandardHelpOptions = true, description = "what each crew loads, and what is short")
     private static final class KitGroup extends Group {}
 
-    @Command(name = "decon", description = "what it takes to move kit between waters without carrying a pest")
+    @Command(
+            name = "decon",
+            mixinStandardHelpOptions = true,
+            description = "what it takes to move kit between waters without carrying a pest")
     private static final class DeconGroup extends Group {}
 
-    @Command(name = "week", description = "who goes where when")
+    @Command(name = "week", mixinStandardHelpOptions = true, description = "who goes where when")
     private static final class WeekGroup extends Group {}
 
     @Command(
             name = "share",
+            mixinStandardHelpOptions = true,
             description = "write one file for other programs: gpx (stakes and reaches), ics (calendar), gpkg, geojson")
     private static final class ShareGroup extends Group {}
 
-    @Command(name = "hazard", description = "what can hurt people, and the limits at which work stops")
+    @Command(
+            name = "hazard",
+            mixinStandardHelpOptions = true,
+            description = "what can hurt people, and the limits at which work stops")
     private static final class HazardGroup extends Group {}
 }

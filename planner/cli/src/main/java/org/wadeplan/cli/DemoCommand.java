@@ -9,16 +9,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Copies the invented demo round, to start from. */
-@Command(name = "demo", description = "copy the invented demo round to a new folder, to try things on or to start from")
+@Command(
+        name = "demo",
+        mixinStandardHelpOptions = true,
+        description = "copy the invented demo round to a new folder, to try things on or to start from")
 final class DemoCommand implements Callable<Integer> {
 
     private final Console console;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help and stop")
-    private boolean help;
 
     @Option(names = "--troubled", description = "the same week with its troubles left in")
     private boolean troubled;

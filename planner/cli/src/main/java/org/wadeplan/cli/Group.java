@@ -2,17 +2,10 @@ package org.wadeplan.cli;
 
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** A word that needs a further word: on its own it shows its help and counts as wrong use. */
 abstract class Group implements Callable<Integer> {
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help and stop")
-    private boolean help;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // picocli fills it in before call()

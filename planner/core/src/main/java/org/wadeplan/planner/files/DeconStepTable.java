@@ -11,7 +11,8 @@ final class DeconStepTable {
             .optional("resource")
             .makes(DeconStepTable::step);
 
-    private static final Words<String> STEPS = Words.plain("brush", "pick", "soak", "rinse", "hang", "check-rinse");
+    private static final Words<String> STEPS =
+            Words.plain("brush", "pick", "soak", "rinse", "hang", "dry", "check-rinse");
     /** What {@code when} may say besides the name of a treatment. */
     static final List<String> WHEN = List.of("always", "plant-fragments", "chemical", "heat", "same-water");
 

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import org.wadeplan.geo.crs.MetricPoint;
 import org.wadeplan.geo.reach.ReachRule;
+import org.wadeplan.hazards.limits.WadingProfile;
 import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.round.ConductivityRule;
 import org.wadeplan.planner.round.DutyRules;
@@ -28,6 +29,8 @@ final class HeaderJson {
     private static final long MOST_DAYS = 31;
     private static final Words<Boolean> DAY_FROM = Words.yesNo("civil-dawn", "sunrise");
     private static final Words<String> CONDUCTIVITY_RULES = Words.plain("linear", "exponential");
+
+    private static final Words<WadingProfile> PROFILES = Words.named(WadingProfile.shipped(), WadingProfile::id);
 
     private HeaderJson() {}
 
@@ -58,7 +61,20 @@ final class HeaderJson {
                 checkIn(top),
                 top.decimal("stakeUncertaintyM", Range.of(0, 1000, "m")),
                 mouths(top),
-                top.has("acceptedRepairs") ? top.list("acceptedRepairs", Reading::of) : List.of());
+                top.has("acceptedRepairs") ? top.list("acceptedRepairs", Reading::of) : List.of(),
+                wading(top));
+    }
+
+    /** Where the round does not say who wades, everyone counts as new: the tightest row. */
+    private static WadingProfile wading(JsonObject top) {
+        if (!top.has("wading")) {
+            return WadingProfile.NEW;
+        }
+        JsonObject wading = top.object("wading");
+        WadingProfile profile = wading.word("profile", PROFILES);
+        wading.text("source");
+        wading.noteUnknownKeys();
+        return profile;
     }
 
     private static void checkDays(JsonObject top, LocalDate firstDay, LocalDate lastDay) {

@@ -32,6 +32,13 @@ final class Words<T> {
         return new Words<>(meanings);
     }
 
+    /** Things that carry their own word. */
+    static <T> Words<T> named(List<T> things, Function<T, String> word) {
+        Map<String, T> meanings = new LinkedHashMap<>();
+        things.forEach(thing -> meanings.put(word.apply(thing), thing));
+        return new Words<>(meanings);
+    }
+
     /** Words that mean themselves. */
     static Words<String> plain(String... words) {
         Map<String, String> meanings = new LinkedHashMap<>();

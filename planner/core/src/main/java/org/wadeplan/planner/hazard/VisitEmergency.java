@@ -20,15 +20,15 @@ final class VisitEmergency {
     static EmergencyBlock of(PlannedPart planned, Optional<Reach> reach) {
         CheckInRules rules = planned.round().header().checkIn();
         ZoneId zone = planned.round().header().zone();
-        Instant finish = planned.visit().end();
+        Instant checkIn = planned.visit().end().plusSeconds(60L * rules.everyMin());
         return new EmergencyBlock(
                 reach.map(laid -> positions(planned, laid)).orElse(List.of()),
                 planned.site().parking(),
                 care(planned),
                 coverage(planned),
                 Optional.of(rules.emergencyNumber()).filter(number -> !number.isBlank()),
-                Optional.of(LocalTime.ofInstant(finish, zone)),
-                Optional.of(LocalTime.ofInstant(finish.plusSeconds(60L * rules.overdueAfterMin()), zone)),
+                Optional.of(LocalTime.ofInstant(checkIn, zone)),
+                Optional.of(LocalTime.ofInstant(checkIn.plusSeconds(60L * rules.overdueAfterMin()), zone)),
                 Optional.of(
                         "the " + rules.contactRole() + " calls the crew, then a second way, then the supervisor, then "
                                 + rules.emergencyNumber() + "; local plans come first"));

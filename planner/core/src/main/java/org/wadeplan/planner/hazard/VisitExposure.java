@@ -10,6 +10,7 @@ import java.util.Set;
 import org.wadeplan.hazards.assess.Conditions;
 import org.wadeplan.hazards.assess.Exposure;
 import org.wadeplan.hazards.assess.SiteHazard;
+import org.wadeplan.hazards.assess.WadingTeam;
 import org.wadeplan.hazards.register.Activity;
 import org.wadeplan.hazards.register.Attribute;
 import org.wadeplan.planner.round.DayForecast;
@@ -30,7 +31,8 @@ final class VisitExposure {
     static Exposure of(PlannedPart planned) {
         Exposure exposure = Exposure.at(planned.site().id(), planned.day().date())
                 .doing(activities(planned).toArray(Activity[]::new))
-                .in(conditions(planned));
+                .in(conditions(planned))
+                .waded(WadingTeam.of(planned.round().header().wading()));
         for (org.wadeplan.planner.round.SiteHazard noted : planned.round().siteHazards()) {
             if (noted.site().equals(planned.site().id())) {
                 exposure = exposure.noted(new SiteHazard(

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.effort.EffortPlanner;
+import org.wadeplan.planner.hazard.VisitBriefing;
 import org.wadeplan.planner.kit.Shortage;
 import org.wadeplan.planner.method.MethodFindings;
 import org.wadeplan.planner.permission.Permission;
@@ -32,6 +33,7 @@ final class PlanFindings {
         draft.permissions().stream()
                 .filter(permission -> !permission.authorised())
                 .forEach(permission -> findings.add(notAuthorised(permission)));
+        draft.briefings().forEach(briefing -> findings.addAll(breaches(briefing)));
         draft.kit().shortages().forEach(shortage -> findings.add(shortage(shortage)));
         draft.week()
                 .estimatedLegs()
@@ -72,6 +74,21 @@ final class PlanFindings {
                 permission.site() + " on " + permission.date() + ": " + String.join("; ", reasons),
                 "a granted permit and a consent for the day",
                 "get it in writing before that day, or take the visit off; its pages say NOT AUTHORISED until then");
+    }
+
+    /** What a plan already breaches on paper: a person decides, with what they see at the water. */
+    private static List<Problem> breaches(VisitBriefing visit) {
+        return visit.briefing().stops().stream()
+                .filter(stop -> stop.limit().breached())
+                .map(
+                        stop -> Problem.warning(
+                                "stop-limit",
+                                SourcePlace.part("sites.csv", visit.site()),
+                                visit.site() + " " + visit.part().word() + " on " + visit.date() + ": "
+                                        + stop.limit().what() + " " + stop.detail(),
+                                "values within every stop limit",
+                                "keep people out of that part, change the method or the day; the briefing says STOP until then"))
+                .toList();
     }
 
     private static Problem shortage(Shortage shortage) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.wadeplan.geo.crs.MetricPoint;
 import org.wadeplan.geo.reach.ReachRule;
+import org.wadeplan.hazards.limits.WadingProfile;
 
 /**
  * What {@code round.json} says about the round as a whole.
@@ -16,6 +17,7 @@ import org.wadeplan.geo.reach.ReachRule;
  * @param seed seed of everything that is drawn or searched
  * @param mouths where each stream ends, to tell which way its line was digitised
  * @param acceptedRepairs repairs to stream lines that a person has agreed to
+ * @param wading the row of the wading table that the weakest wader of the crews belongs to
  */
 public record RoundHeader(
         String id,
@@ -39,7 +41,8 @@ public record RoundHeader(
         CheckInRules checkIn,
         double stakeUncertaintyM,
         Map<String, MetricPoint> mouths,
-        List<String> acceptedRepairs) {
+        List<String> acceptedRepairs,
+        WadingProfile wading) {
 
     /** The days of the week itself, without reserve days, in order. */
     public List<LocalDate> days() {

@@ -22,6 +22,7 @@ import org.wadeplan.geo.network.StreamNetwork;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.geo.reach.Bank;
 import org.wadeplan.geo.reach.ReachRule;
+import org.wadeplan.hazards.limits.WadingProfile;
 import org.wadeplan.hazards.register.HazardRegister;
 import org.wadeplan.planner.method.DecisionTable;
 import org.wadeplan.planner.method.HitPolicy;
@@ -141,7 +142,8 @@ public final class SmallRound {
                 new CheckInRules(60, 45, "office check-in", "112", SOURCE),
                 5,
                 Map.of(),
-                List.of());
+                List.of(),
+                WadingProfile.NEW);
     }
 
     static CoordinateSystem crs() {

@@ -21,6 +21,8 @@ public final class Plans {
                 inputs.turnarounds(),
                 week,
                 new KitPlan(List.of(), List.of()),
+                List.of(),
+                false,
                 List.of());
     }
 }

@@ -51,7 +51,7 @@ final class UnplacedReasons {
                     String reason = stop.whyNot().get(slot.index()).get(0);
                     byReason.computeIfAbsent(part + reason, key -> new ArrayList<>())
                             .add(slot.name());
-                } else if (stop.orderInJob() == 0) {
+                } else if (stop.orderInJob() == 0 && sameDayFits(job, slot)) {
                     dynamic(job, slot).ifPresent(reason -> byReason.computeIfAbsent(reason, key -> new ArrayList<>())
                             .add(slot.name()));
                 }
@@ -67,6 +67,18 @@ final class UnplacedReasons {
                 .toList();
     }
 
+    /** Where another part of the same crew-day cannot stand at all, that part's own reason says more. */
+    private static boolean sameDayFits(Job job, Slot slot) {
+        return job.stops().stream()
+                .allMatch(stop -> (stop.orderInJob() > 0 && stop.onLaterDay()) || stop.fits(slot.index()));
+    }
+
+    /** The line starts with the crew-day already. */
+    private static String withoutName(String reason, Slot slot) {
+        String name = slot.name() + ": ";
+        return reason.startsWith(name) ? reason.substring(name.length()) : reason;
+    }
+
     /** What breaks where the parts of one day are added at the end of that crew-day's visits, all else as planned. */
     private Optional<String> dynamic(Job job, Slot slot) {
         Optional<String> first = Optional.empty();
@@ -78,7 +90,7 @@ final class UnplacedReasons {
                     tried.insert(slot.index(), at++, stop.id());
                 }
             }
-            Optional<String> broken = evaluator.firstBroken(tried);
+            Optional<String> broken = evaluator.firstBroken(tried).map(reason -> withoutName(reason, slot));
             if (broken.isEmpty()) {
                 return Optional.of("fits here, but a later part of it does not");
             }

@@ -62,6 +62,10 @@ final class ConsentRule implements WeekRule {
                             + facts.clock(visit.activity().end()),
                     "hours of consent " + consent.id()));
         }
+        checkNight(visit, consent, problems);
+    }
+
+    private static void checkNight(Visit visit, Consent consent, List<Problem> problems) {
         boolean dark = visit.part().filter(part -> part.light() == Light.DARK).isPresent();
         boolean siteNo =
                 visit.site().flatMap(Site::nightAccess).filter(yes -> !yes).isPresent();

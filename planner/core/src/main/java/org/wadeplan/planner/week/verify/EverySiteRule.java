@@ -37,6 +37,12 @@ final class EverySiteRule implements WeekRule {
                         "sites", visit.name(), "on " + visit.day().date(), "a day of the round"));
             }
         }
+        problems.addAll(unexplained(facts, visited));
+        return problems;
+    }
+
+    private static List<Problem> unexplained(PlanFacts facts, Set<String> visited) {
+        List<Problem> problems = new ArrayList<>();
         Set<String> explained = new TreeSet<>();
         facts.week().unplaced().stream()
                 .filter(one -> !one.reasons().isEmpty())

@@ -30,32 +30,7 @@ final class KitWhereaboutsRule implements WeekRule {
                 problems.add(PlanFacts.broken(
                         "kit-set", visit.name(), "no kit set", "a clean kit set for work in the water"));
             }
-            for (String id : visit.activity().kitSets()) {
-                Optional<KitSet> set = facts.round().store().kitSet(id);
-                if (set.filter(one -> one.state() != StoreState.OUT_OF_SERVICE).isEmpty()) {
-                    problems.add(PlanFacts.broken(
-                            "kit-set",
-                            visit.name(),
-                            id + " is not in the store or out of service",
-                            "a set in service"));
-                }
-                for (Visit other : visits) {
-                    boolean meets =
-                            other.activity().start().isBefore(visit.activity().end())
-                                    && visit.activity()
-                                            .start()
-                                            .isBefore(other.activity().end());
-                    if (!other.equals(visit)
-                            && meets
-                            && other.activity().kitSets().contains(id)) {
-                        problems.add(PlanFacts.broken(
-                                "kit-set",
-                                visit.name(),
-                                id + " is at " + other.name() + " too",
-                                "one place at a time"));
-                    }
-                }
-            }
+            visit.activity().kitSets().forEach(id -> checkSet(facts, visit, id, problems));
             if (visit.activity().part().equals(Optional.of(VisitPart.LIFT))
                     && !traps(facts, visit).equals(trapsOfSet(facts, visit, visits))) {
                 problems.add(
@@ -63,6 +38,22 @@ final class KitWhereaboutsRule implements WeekRule {
             }
         }
         return problems;
+    }
+
+    private static void checkSet(PlanFacts facts, Visit visit, String id, List<Problem> problems) {
+        Optional<KitSet> set = facts.round().store().kitSet(id);
+        if (set.filter(one -> one.state() != StoreState.OUT_OF_SERVICE).isEmpty()) {
+            problems.add(PlanFacts.broken(
+                    "kit-set", visit.name(), id + " is not in the store or out of service", "a set in service"));
+        }
+        for (Visit other : facts.visits()) {
+            boolean meets = other.activity().start().isBefore(visit.activity().end())
+                    && visit.activity().start().isBefore(other.activity().end());
+            if (!other.equals(visit) && meets && other.activity().kitSets().contains(id)) {
+                problems.add(PlanFacts.broken(
+                        "kit-set", visit.name(), id + " is at " + other.name() + " too", "one place at a time"));
+            }
+        }
     }
 
     private static Set<String> trapsOfSet(PlanFacts facts, Visit lift, List<Visit> visits) {

@@ -49,6 +49,10 @@ final class PartsRule implements WeekRule {
             problems.add(PlanFacts.broken("parts", site, "parts in this order: " + found, asked.toString()));
             return;
         }
+        checkGaps(site, visits, found, problems);
+    }
+
+    private static void checkGaps(String site, List<Visit> visits, List<VisitPart> found, List<Problem> problems) {
         for (int i = 1; i < visits.size(); i++) {
             int gap = PlanFacts.minutes(
                     visits.get(i - 1).activity().start(),

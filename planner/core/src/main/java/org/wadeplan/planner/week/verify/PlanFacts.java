@@ -131,6 +131,10 @@ record PlanFacts(Round round, RoundPlan plan) {
 
     static Problem doubtful(String code, String row, String found, String expected) {
         return Problem.warning(
-                "week-" + code, SourcePlace.part("plan.json", row), found, expected, "see whether it can be eased");
+                "week-" + code,
+                SourcePlace.part("plan.json", row),
+                found,
+                expected,
+                "settle it before the day, or move the visit");
     }
 }

@@ -348,6 +348,7 @@ class WeekRuleTest {
                 from.checkIn(),
                 from.stakeUncertaintyM(),
                 from.mouths(),
-                from.acceptedRepairs());
+                from.acceptedRepairs(),
+                from.wading());
     }
 }
