@@ -46,7 +46,7 @@ final class CheckCommand extends RoundCommand {
                         + round.terrain().network().lines().size() + " streams, "
                         + round.store().items().size() + " lines in the store, "
                         + round.people().size() + " people.",
-                findings.isEmpty()
+                findings.isEmpty() && reading().isEmpty()
                         ? "No problem was found in these files. Whether they are true, only you can know."
                         : "Findings stand below, worst first.",
                 "Permits, consents, certificates, people and kit are held against the days when the week is planned."));

@@ -19,10 +19,11 @@ record Console(PrintWriter out, PrintWriter err, Clock clock) {
         err.flush();
     }
 
-    /** Every problem on its own line, worst first, then a count. */
+    /** Every problem, broken into lines of a terminal's width, then a count. */
     void problems(List<Problem> problems) {
         for (Problem problem : problems) {
-            err.println(word(problem.severity()) + " " + problem.sentence() + " [" + problem.code() + "]");
+            TextTable.hanging(word(problem.severity()) + " ", problem.sentence() + " [" + problem.code() + "]")
+                    .forEach(err::println);
         }
         if (!problems.isEmpty()) {
             err.println(count(problems));

@@ -37,12 +37,12 @@ final class DeconStepsCommand extends RoundCommand {
         List<Turnaround> rows = TurnaroundPlanner.table(round).rows().stream()
                 .filter(row -> kitSet.map(row.kitSet()::equals).orElse(true))
                 .toList();
-        return show(round, findings(rows), rows, text(rows));
+        return show(round, findings(rows), rows, text(round, rows));
     }
 
-    private static List<String> text(List<Turnaround> rows) {
+    private static List<String> text(Round round, List<Turnaround> rows) {
         RemarkList reasons = new RemarkList();
-        TextTable table = new TextTable("kit set", "from", "to", "crew_min", "alone_min", "steps", "why");
+        TextTable table = new TextTable("kit set", "from", "to", "crew_min", "alone_min", "why", "steps");
         for (Turnaround row : rows) {
             table.row(
                     row.kitSet(),
@@ -50,11 +50,21 @@ final class DeconStepsCommand extends RoundCommand {
                     row.toWater(),
                     Integer.toString(row.crewMin()),
                     Integer.toString(row.unattendedMin()),
-                    row.steps().stream().map(DeconStepsCommand::words).collect(Collectors.joining(" > ")),
-                    reasons.numberOf(row.reason()));
+                    reasons.numberOf(row.reason()),
+                    row.steps().stream().map(DeconStepsCommand::words).collect(Collectors.joining(" > ")));
         }
         List<String> text = new ArrayList<>(table.lines());
         text.add("crew_min: the crew is busy. alone_min: drying without anybody; the kit set is released after it.");
+        text.addAll(TextTable.hanging(
+                "Pests: ",
+                round.biosecurity().pests().stream()
+                        .map(pest -> pest.id() + " " + pest.name())
+                        .collect(Collectors.joining("; "))));
+        text.addAll(TextTable.hanging(
+                "Waters: ",
+                round.waters().stream()
+                        .map(water -> water.id() + " " + water.name())
+                        .collect(Collectors.joining("; "))));
         text.add("");
         text.add("Why:");
         text.addAll(reasons.lines());

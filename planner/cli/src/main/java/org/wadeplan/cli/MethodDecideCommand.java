@@ -6,7 +6,6 @@ import org.wadeplan.planner.method.MethodChooser;
 import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.method.MethodFindings;
 import org.wadeplan.planner.method.MethodWords;
-import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.Round;
 import picocli.CommandLine.Command;
 
@@ -25,19 +24,17 @@ final class MethodDecideCommand extends RoundCommand {
     @Override
     int run(Round round) {
         List<MethodDecision> decisions = MethodChooser.decide(round);
-        TextTable table = new TextTable("site", "rule", "method", "", "why");
+        TextTable table = new TextTable("site", "rule", "method", "why");
         for (MethodDecision decision : decisions) {
             table.row(
                     decision.site(),
                     MethodWords.rule(decision),
                     MethodWords.method(decision),
-                    round.method(MethodWords.method(decision))
-                            .map(Method::label)
-                            .orElse(""),
                     MethodWords.why(decision));
         }
         List<String> text = new ArrayList<>();
         text.add("Method table " + round.methodTable().file() + " on the planned conditions in sites.csv");
+        text.add("Methods: " + MethodLegend.of(round, decisions.stream().map(MethodWords::method)));
         text.addAll(table.lines());
         text.add("Measure again at the water: a reading on the other side of a limit gives another method.");
         return show(round, MethodFindings.of(round, decisions), decisions, text);

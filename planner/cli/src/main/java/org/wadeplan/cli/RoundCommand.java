@@ -100,6 +100,11 @@ abstract class RoundCommand implements Callable<Integer> {
         return folder.contains(" ") ? '"' + folder + '"' : folder;
     }
 
+    /** What was noticed while reading the round: warnings and notes, no errors. */
+    final List<Problem> reading() {
+        return reading;
+    }
+
     final Console console() {
         return console;
     }
@@ -129,11 +134,16 @@ abstract class RoundCommand implements Callable<Integer> {
     /** Findings together with what was noticed while reading, worst first, each once. */
     private List<Problem> withReading(List<Problem> findings, boolean notes) {
         return Stream.concat(
-                        reading.stream().filter(problem -> notes || problem.severity() != Severity.NOTE),
+                        reading.stream().filter(problem -> notes || problem.severity() != Severity.NOTE || isRepair(problem)),
                         findings.stream())
                 .distinct()
                 .sorted(Problem.WORST_FIRST)
                 .toList();
+    }
+
+    /** Working on a line that was changed for this run is never silent. */
+    private static boolean isRepair(Problem problem) {
+        return problem.code().endsWith("-repaired");
     }
 
     private String commandWords() {

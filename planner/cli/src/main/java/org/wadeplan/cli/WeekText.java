@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Person;
@@ -107,14 +106,11 @@ final class WeekText {
     }
 
     private String methodLegend() {
-        return plan.week().crewDays().stream()
-                .flatMap(day -> day.visits().stream())
-                .flatMap(visit -> visit.method().stream())
-                .collect(Collectors.toCollection(TreeSet::new))
-                .stream()
-                .map(id -> id
-                        + round.method(id).map(method -> " " + method.label()).orElse(""))
-                .collect(Collectors.joining("; "));
+        return MethodLegend.of(
+                round,
+                plan.week().crewDays().stream()
+                        .flatMap(day -> day.visits().stream())
+                        .flatMap(visit -> visit.method().stream()));
     }
 
     private void addDecon(List<String> text, List<DeconTask> tasks) {
