@@ -134,7 +134,8 @@ abstract class RoundCommand implements Callable<Integer> {
     /** Findings together with what was noticed while reading, worst first, each once. */
     private List<Problem> withReading(List<Problem> findings, boolean notes) {
         return Stream.concat(
-                        reading.stream().filter(problem -> notes || problem.severity() != Severity.NOTE || isRepair(problem)),
+                        reading.stream()
+                                .filter(problem -> notes || problem.severity() != Severity.NOTE || isRepair(problem)),
                         findings.stream())
                 .distinct()
                 .sorted(Problem.WORST_FIRST)

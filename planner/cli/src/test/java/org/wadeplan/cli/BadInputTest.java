@@ -116,7 +116,11 @@ class BadInputTest {
                         round -> round.planted("method.dmn", "method.dmn"),
                         "the input \"flow\" is no condition of a site",
                         "depth_velocity_m2s"),
-                fault("item twice", round -> round.planted("store.csv", "store.csv"), "line 3 (E1)", "stands on line 2"),
+                fault(
+                        "item twice",
+                        round -> round.planted("store.csv", "store.csv"),
+                        "line 3 (E1)",
+                        "stands on line 2"),
                 fault(
                         "certificate twice",
                         round -> round.planted("certificates.csv", "certificates.csv"),
@@ -210,9 +214,7 @@ class BadInputTest {
 
     static Stream<Arguments> notFolders() {
         return Stream.of(
-                Arguments.of(
-                        CommandRun.PROJECT.resolve("nowhere").toString(), "there is nothing of that name"),
-                Arguments.of(
-                        CommandRun.PROJECT.resolve("pom.xml").toString(), "this is a file"));
+                Arguments.of(CommandRun.PROJECT.resolve("nowhere").toString(), "there is nothing of that name"),
+                Arguments.of(CommandRun.PROJECT.resolve("pom.xml").toString(), "this is a file"));
     }
 }

@@ -70,8 +70,7 @@ record TempRound(Path folder) {
             List<Path> files = all.filter(Files::isRegularFile).toList();
             for (Path file : files) {
                 byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
-                content.put(
-                        folder.relativize(file).toString(), HexFormat.of().formatHex(digest));
+                content.put(folder.relativize(file).toString(), HexFormat.of().formatHex(digest));
             }
             return content;
         } catch (IOException fault) {
