@@ -71,6 +71,8 @@ public final class SmallPlan {
                 new TurnaroundTable(List.of()),
                 week(),
                 kit(),
+                List.of(),
+                true,
                 List.of(Problem.warning(
                         "margin-small",
                         SourcePlace.part("method.dmn", "PEL-01"),
