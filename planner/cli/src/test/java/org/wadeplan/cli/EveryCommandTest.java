@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -82,7 +83,7 @@ class EveryCommandTest {
     void saysWhatItIsFor(String words) {
         CommandLine command = tree();
         for (String word : words.split(" ", -1)) {
-            command = command.getSubcommands().get(word);
+            command = Objects.requireNonNull(command.getSubcommands().get(word), words);
             assertThat(command.getCommandSpec().usageMessage().description())
                     .as(words)
                     .isNotEmpty();
