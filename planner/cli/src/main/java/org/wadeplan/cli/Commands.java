@@ -34,9 +34,16 @@ final class Commands {
                 .addSubcommand(new HelpCommand());
         Values.register(line);
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        declaredOrder(line);
         line.setUsageHelpLongOptionsMaxWidth(30);
         line.setUsageHelpWidth(100);
         return line;
+    }
+
+    /** Options as declared: their alphabet would be that of the machine's language. */
+    private static void declaredOrder(CommandLine line) {
+        line.getCommandSpec().usageMessage().sortOptions(false).sortSynopsis(false);
+        line.getSubcommands().values().forEach(Commands::declaredOrder);
     }
 
     private static CommandLine share(Console console, ShareKind kind, String what) {

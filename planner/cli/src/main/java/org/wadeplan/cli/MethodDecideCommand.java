@@ -34,7 +34,8 @@ final class MethodDecideCommand extends RoundCommand {
         }
         List<String> text = new ArrayList<>();
         text.add("Method table " + round.methodTable().file() + " on the planned conditions in sites.csv");
-        text.add("Methods: " + MethodLegend.of(round, decisions.stream().map(MethodWords::method)));
+        text.addAll(TextTable.hanging(
+                "Methods: ", MethodLegend.of(round, decisions.stream().map(MethodWords::method))));
         text.addAll(table.lines());
         text.add("Measure again at the water: a reading on the other side of a limit gives another method.");
         return show(round, MethodFindings.of(round, decisions), decisions, text);

@@ -52,6 +52,11 @@ final class PackCommand extends RoundCommand {
                                     : "-",
                             file.what()));
             text.addAll(table.lines());
+            if (!result.leftOver().isEmpty()) {
+                text.addAll(TextTable.hanging(
+                        "From an earlier pack, not of this plan; take these out: ",
+                        String.join(", ", result.leftOver())));
+            }
             text.add("Plan " + plan.version().label() + ", " + result.files().size() + " files, written to " + out
                     + ".");
             int code = show(round, plan.findings(), result, text);

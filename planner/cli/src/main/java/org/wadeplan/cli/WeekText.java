@@ -43,7 +43,7 @@ final class WeekText {
         List<String> text = new ArrayList<>();
         text.add(round.header().title() + " · plan " + plan.version().label() + " · times in " + zone);
         usualDrive.ifPresent(source -> text.add("Drive times from: " + source + ", unless said otherwise."));
-        text.add("Methods: " + methodLegend());
+        text.addAll(TextTable.hanging("Methods: ", methodLegend()));
         for (CrewDay day : plan.week().crewDays()) {
             text.add("");
             text.add(DAY.format(day.date()) + " · crew " + day.crew() + " · "

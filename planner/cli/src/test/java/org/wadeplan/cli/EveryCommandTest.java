@@ -43,7 +43,7 @@ class EveryCommandTest {
         commands.put("hazard brief", quick);
         commands.put("pack", List.of("--iterations", "0", "--out", "OUT"));
         for (String kind : List.of("gpx", "ics", "gpkg", "geojson")) {
-            commands.put("share " + kind, List.of("--iterations", "0", "--out", "OUT/round." + kind));
+            commands.put("share " + kind, List.of("--iterations", "0", "--out", "OUT." + kind));
         }
         return commands;
     }

@@ -28,8 +28,7 @@ final class PlanFindings {
                 .forEach(site -> findings.add(Problem.error(
                         "visit-not-placed",
                         SourcePlace.part("plan.json", site.site()),
-                        site.site() + " (" + site.method() + ") has no place in this week: "
-                                + reasons(site),
+                        site.site() + " (" + site.method() + ") has no place in this week: " + reasons(site),
                         "a day, a crew and a window for every site of the list",
                         "change what the reasons name, use a reserve day, or take the site off the list")));
         draft.permissions().stream()
