@@ -81,6 +81,10 @@ class MainWindowTest {
         return robot.lookup(id).queryAs(Labeled.class).getText();
     }
 
+    private static TableView<?> table(FxRobot robot, String id) {
+        return robot.lookup(id).queryAs(TableView.class);
+    }
+
     private Node focus() {
         return stage.orElseThrow().getScene().getFocusOwner();
     }
@@ -105,7 +109,7 @@ class MainWindowTest {
         assertThat(robot.lookup("#map-screen").tryQuery()).isPresent();
         assertThat(models.map().pictureProperty().get().orElseThrow().streams()).hasSize(5);
         assertThat(streamPixels(robot)).isGreaterThan(500);
-        assertThat(robot.lookup("#site-table").queryAs(TableView.class).getItems())
+        assertThat(table(robot, "#site-table").getItems())
                 .hasSize(14);
     }
 
@@ -128,14 +132,14 @@ class MainWindowTest {
         open(robot);
         robot.push(KeyCode.CONTROL, KeyCode.DIGIT1);
         settle();
-        TableView<?> table = robot.lookup("#site-table").queryAs(TableView.class);
-        robot.interact(() -> table.getSelectionModel().select(5));
+        TableView<?> sites = table(robot, "#site-table");
+        robot.interact(() -> sites.getSelectionModel().select(5));
         assertThat(session.selection()).isEqualTo(Selection.site("TOL-01"));
         assertThat(models.map().selectedProperty().get()).contains("TOL-01");
         assertThat(models.week().selectedSiteProperty().get()).contains("TOL-01");
         robot.push(KeyCode.CONTROL, KeyCode.Z);
         settle();
-        assertThat(table.getSelectionModel().getSelectedIndex()).isEqualTo(-1);
+        assertThat(sites.getSelectionModel().getSelectedIndex()).isEqualTo(-1);
     }
 
     @Test
@@ -149,8 +153,7 @@ class MainWindowTest {
         robot.clickOn(map.getMinX() + view.x(at.eastM()), map.getMinY() + view.y(at.northM()));
         settle();
         assertThat(session.selection().site()).contains("HSK-01");
-        assertThat(robot.lookup("#site-table")
-                        .queryAs(TableView.class)
+        assertThat(table(robot, "#site-table")
                         .getSelectionModel()
                         .getSelectedIndex())
                 .isEqualTo(3);
@@ -195,8 +198,7 @@ class MainWindowTest {
         assertThat(session.selection().site()).contains("BRN-01");
         assertThat(robot.lookup(".bar-selected").queryAll()).hasSize(1);
         assertThat(focus().getAccessibleText()).contains("Crew A, Mon 6 Sep: Survey BRN-01, 08:30 to 13:30");
-        assertThat(robot.lookup("#week-table")
-                        .queryAs(TableView.class)
+        assertThat(table(robot, "#week-table")
                         .getSelectionModel()
                         .getSelectedIndex())
                 .isEqualTo(2);
@@ -236,7 +238,7 @@ class MainWindowTest {
         robot.clickOn("#count-warning");
         settle();
         assertThat(session.screenProperty().get()).isEqualTo(Screen.PROBLEMS);
-        assertThat(robot.lookup("#problem-table").queryAs(TableView.class).getItems())
+        assertThat(table(robot, "#problem-table").getItems())
                 .hasSize(2);
     }
 
@@ -301,7 +303,7 @@ class MainWindowTest {
                 .allSatisfy(command -> assertThat(command.shortcut()).isPresent());
         robot.push(KeyCode.F1);
         settle();
-        assertThat(robot.lookup("#help-table").queryAs(TableView.class).getItems())
+        assertThat(table(robot, "#help-table").getItems())
                 .hasSize(commands.size());
         robot.push(KeyCode.F1);
         settle();
@@ -343,6 +345,20 @@ class MainWindowTest {
                         .isTrue();
             }
         }
+    }
+
+    @Test
+    void theKeyToTheSignsCanBeHiddenToGiveThePictureRoom(FxRobot robot) {
+        open(robot);
+        robot.push(KeyCode.CONTROL, KeyCode.DIGIT1);
+        settle();
+        double before = models.map().viewProperty().get().heightPx();
+        robot.push(KeyCode.K);
+        settle();
+        assertThat(models.map().viewProperty().get().heightPx()).isGreaterThan(before + 20);
+        robot.push(KeyCode.K);
+        settle();
+        assertThat(models.map().viewProperty().get().heightPx()).isEqualTo(before);
     }
 
     @Test
