@@ -26,8 +26,7 @@ import org.wadeplan.geo.problem.Problem;
 /** The real planner behind the window, from folder to pack. */
 class CoreDeskTest {
 
-    private final CoreDesk desk =
-            new CoreDesk(Clock.fixed(Instant.parse("2027-09-03T15:00:00Z"), ZoneOffset.UTC));
+    private final CoreDesk desk = new CoreDesk(Clock.fixed(Instant.parse("2027-09-03T15:00:00Z"), ZoneOffset.UTC));
     private final List<String> steps = new ArrayList<>();
 
     @TempDir
@@ -47,7 +46,8 @@ class CoreDeskTest {
 
     private static List<String> listing(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
-            return files.map(file -> file + " " + file.toFile().length() + " " + file.toFile().lastModified())
+            return files.map(file -> file + " " + file.toFile().length() + " "
+                            + file.toFile().lastModified())
                     .sorted()
                     .toList();
         }
@@ -63,8 +63,9 @@ class CoreDeskTest {
         WrittenPack pack = desk.print(
                 opened.round().orElseThrow(), opened.plan().orElseThrow(), temporary.resolve("pack"), progress);
         assertThat(pack.pages()).isGreaterThan(20);
-        assertThat(pack.files()).allSatisfy(file -> assertThat(temporary.resolve("pack").resolve(file.name()))
-                .isRegularFile());
+        assertThat(pack.files())
+                .allSatisfy(file -> assertThat(temporary.resolve("pack").resolve(file.name()))
+                        .isRegularFile());
         assertThat(listing(InventedWeek.FOLDER)).isEqualTo(before);
     }
 
@@ -73,7 +74,8 @@ class CoreDeskTest {
         DaySky friday = Skies.of(InventedWeek.round()).get(4);
         assertThat(friday.date()).isEqualTo(InventedWeek.MONDAY.plusDays(4));
         // Sunset 19:44 here, dark 45 minutes later; low water from the round's own table.
-        assertThat(Times.clock(friday.sunset().orElseThrow(), InventedWeek.ZONE)).startsWith("19:4");
+        assertThat(Times.clock(friday.sunset().orElseThrow(), InventedWeek.ZONE))
+                .startsWith("19:4");
         assertThat(friday.darkFrom().orElseThrow())
                 .isEqualTo(friday.sunset().orElseThrow().plusSeconds(45 * 60));
         assertThat(friday.lowWaters())
@@ -93,8 +95,8 @@ class CoreDeskTest {
     void aFolderThatCannotBeWrittenToIsSaidSo() throws IOException {
         Path file = Files.writeString(temporary.resolve("taken"), "a file");
         OpenedRound opened = InventedWeek.opened();
-        assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> desk.print(
-                        opened.round().orElseThrow(), opened.plan().orElseThrow(), file, progress)))
+        assertThat(org.assertj.core.api.Assertions.catchThrowable(() ->
+                        desk.print(opened.round().orElseThrow(), opened.plan().orElseThrow(), file, progress)))
                 .isInstanceOf(DiskException.class);
     }
 

@@ -109,8 +109,7 @@ class MainWindowTest {
         assertThat(robot.lookup("#map-screen").tryQuery()).isPresent();
         assertThat(models.map().pictureProperty().get().orElseThrow().streams()).hasSize(5);
         assertThat(streamPixels(robot)).isGreaterThan(500);
-        assertThat(table(robot, "#site-table").getItems())
-                .hasSize(14);
+        assertThat(table(robot, "#site-table").getItems()).hasSize(14);
     }
 
     /** Pixels of the stream colour in a picture of the map. */
@@ -153,9 +152,7 @@ class MainWindowTest {
         robot.clickOn(map.getMinX() + view.x(at.eastM()), map.getMinY() + view.y(at.northM()));
         settle();
         assertThat(session.selection().site()).contains("HSK-01");
-        assertThat(table(robot, "#site-table")
-                        .getSelectionModel()
-                        .getSelectedIndex())
+        assertThat(table(robot, "#site-table").getSelectionModel().getSelectedIndex())
                 .isEqualTo(3);
     }
 
@@ -198,9 +195,7 @@ class MainWindowTest {
         assertThat(session.selection().site()).contains("BRN-01");
         assertThat(robot.lookup(".bar-selected").queryAll()).hasSize(1);
         assertThat(focus().getAccessibleText()).contains("Crew A, Mon 6 Sep: Survey BRN-01, 08:30 to 13:30");
-        assertThat(table(robot, "#week-table")
-                        .getSelectionModel()
-                        .getSelectedIndex())
+        assertThat(table(robot, "#week-table").getSelectionModel().getSelectedIndex())
                 .isEqualTo(2);
         assertThat(robot.lookup("#week-why").query().getAccessibleText()).contains("by rule 5 of survey-method");
     }
@@ -238,8 +233,7 @@ class MainWindowTest {
         robot.clickOn("#count-warning");
         settle();
         assertThat(session.screenProperty().get()).isEqualTo(Screen.PROBLEMS);
-        assertThat(table(robot, "#problem-table").getItems())
-                .hasSize(2);
+        assertThat(table(robot, "#problem-table").getItems()).hasSize(2);
     }
 
     @Test
@@ -303,8 +297,7 @@ class MainWindowTest {
                 .allSatisfy(command -> assertThat(command.shortcut()).isPresent());
         robot.push(KeyCode.F1);
         settle();
-        assertThat(table(robot, "#help-table").getItems())
-                .hasSize(commands.size());
+        assertThat(table(robot, "#help-table").getItems()).hasSize(commands.size());
         robot.push(KeyCode.F1);
         settle();
         assertThat(robot.lookup("#start-screen").tryQuery()).isPresent();
