@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import picocli.CommandLine;
 
 /** Starts a command and ends with its exit code. */
@@ -11,7 +13,12 @@ public final class Main {
 
     private Main() {}
 
+    /** Held on to, because a logger that nobody holds may forget its level. */
+    private static final Logger ROOT_LOG = Logger.getLogger("");
+
     public static void main(String[] arguments) {
+        // Libraries tell of their own housekeeping; a person at the terminal wants the plan.
+        ROOT_LOG.setLevel(Level.WARNING);
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         int code = run(out, err, Clock.systemUTC(), List.of(arguments));
