@@ -10,6 +10,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import org.wadeplan.desktop.command.CommandList;
 import org.wadeplan.desktop.command.CommandMenus;
 import org.wadeplan.desktop.look.Fact;
@@ -31,7 +32,8 @@ public final class MapView extends BorderPane {
         pane = new MapPane(model, text);
         BorderPane picture = new BorderPane(pane);
         picture.setTop(tools(commands));
-        picture.setBottom(new javafx.scene.layout.VBox(key(), foot(model)));
+        picture.setBottom(new VBox(text.shownWithKey(key()), foot(model)));
+        picture.setMinWidth(0);
         SplitPane beside = new SplitPane(sites(model, text), this.facts);
         beside.setOrientation(Orientation.VERTICAL);
         beside.setDividerPositions(0.62);

@@ -27,7 +27,7 @@ public final class WeekView extends BorderPane {
         pane = new WeekPane(model, text);
         reasons = new FactsView("week-why", model.factsProperty(), "week.chooseBar");
         BorderPane picture = new BorderPane(pane);
-        picture.setTop(new VBox(tools(commands), key()));
+        picture.setTop(new VBox(tools(commands), text.shownWithKey(key())));
         SplitPane below = new SplitPane(rows(model, text), reasons);
         below.setDividerPositions(0.62);
         SplitPane split = new SplitPane(picture, below);

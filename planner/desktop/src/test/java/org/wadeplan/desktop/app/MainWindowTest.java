@@ -81,6 +81,10 @@ class MainWindowTest {
         return robot.lookup(id).queryAs(Labeled.class).getText();
     }
 
+    private static TableView<?> table(FxRobot robot, String id) {
+        return robot.lookup(id).queryAs(TableView.class);
+    }
+
     private Node focus() {
         return stage.orElseThrow().getScene().getFocusOwner();
     }
@@ -105,8 +109,7 @@ class MainWindowTest {
         assertThat(robot.lookup("#map-screen").tryQuery()).isPresent();
         assertThat(models.map().pictureProperty().get().orElseThrow().streams()).hasSize(5);
         assertThat(streamPixels(robot)).isGreaterThan(500);
-        assertThat(robot.lookup("#site-table").queryAs(TableView.class).getItems())
-                .hasSize(14);
+        assertThat(table(robot, "#site-table").getItems()).hasSize(14);
     }
 
     /** Pixels of the stream colour in a picture of the map. */
@@ -128,14 +131,14 @@ class MainWindowTest {
         open(robot);
         robot.push(KeyCode.CONTROL, KeyCode.DIGIT1);
         settle();
-        TableView<?> table = robot.lookup("#site-table").queryAs(TableView.class);
-        robot.interact(() -> table.getSelectionModel().select(5));
+        TableView<?> sites = table(robot, "#site-table");
+        robot.interact(() -> sites.getSelectionModel().select(5));
         assertThat(session.selection()).isEqualTo(Selection.site("TOL-01"));
         assertThat(models.map().selectedProperty().get()).contains("TOL-01");
         assertThat(models.week().selectedSiteProperty().get()).contains("TOL-01");
         robot.push(KeyCode.CONTROL, KeyCode.Z);
         settle();
-        assertThat(table.getSelectionModel().getSelectedIndex()).isEqualTo(-1);
+        assertThat(sites.getSelectionModel().getSelectedIndex()).isEqualTo(-1);
     }
 
     @Test
@@ -149,10 +152,7 @@ class MainWindowTest {
         robot.clickOn(map.getMinX() + view.x(at.eastM()), map.getMinY() + view.y(at.northM()));
         settle();
         assertThat(session.selection().site()).contains("HSK-01");
-        assertThat(robot.lookup("#site-table")
-                        .queryAs(TableView.class)
-                        .getSelectionModel()
-                        .getSelectedIndex())
+        assertThat(table(robot, "#site-table").getSelectionModel().getSelectedIndex())
                 .isEqualTo(3);
     }
 
@@ -195,10 +195,7 @@ class MainWindowTest {
         assertThat(session.selection().site()).contains("BRN-01");
         assertThat(robot.lookup(".bar-selected").queryAll()).hasSize(1);
         assertThat(focus().getAccessibleText()).contains("Crew A, Mon 6 Sep: Survey BRN-01, 08:30 to 13:30");
-        assertThat(robot.lookup("#week-table")
-                        .queryAs(TableView.class)
-                        .getSelectionModel()
-                        .getSelectedIndex())
+        assertThat(table(robot, "#week-table").getSelectionModel().getSelectedIndex())
                 .isEqualTo(2);
         assertThat(robot.lookup("#week-why").query().getAccessibleText()).contains("by rule 5 of survey-method");
     }
@@ -236,8 +233,7 @@ class MainWindowTest {
         robot.clickOn("#count-warning");
         settle();
         assertThat(session.screenProperty().get()).isEqualTo(Screen.PROBLEMS);
-        assertThat(robot.lookup("#problem-table").queryAs(TableView.class).getItems())
-                .hasSize(2);
+        assertThat(table(robot, "#problem-table").getItems()).hasSize(2);
     }
 
     @Test
@@ -301,8 +297,7 @@ class MainWindowTest {
                 .allSatisfy(command -> assertThat(command.shortcut()).isPresent());
         robot.push(KeyCode.F1);
         settle();
-        assertThat(robot.lookup("#help-table").queryAs(TableView.class).getItems())
-                .hasSize(commands.size());
+        assertThat(table(robot, "#help-table").getItems()).hasSize(commands.size());
         robot.push(KeyCode.F1);
         settle();
         assertThat(robot.lookup("#start-screen").tryQuery()).isPresent();
@@ -343,6 +338,20 @@ class MainWindowTest {
                         .isTrue();
             }
         }
+    }
+
+    @Test
+    void theKeyToTheSignsCanBeHiddenToGiveThePictureRoom(FxRobot robot) {
+        open(robot);
+        robot.push(KeyCode.CONTROL, KeyCode.DIGIT1);
+        settle();
+        double before = models.map().viewProperty().get().heightPx();
+        robot.push(KeyCode.K);
+        settle();
+        assertThat(models.map().viewProperty().get().heightPx()).isGreaterThan(before + 20);
+        robot.push(KeyCode.K);
+        settle();
+        assertThat(models.map().viewProperty().get().heightPx()).isEqualTo(before);
     }
 
     @Test
