@@ -32,7 +32,7 @@ final class DemoCommand implements Callable<Integer> {
         try {
             int files = RoundCopy.copy(demoSites().resolve(troubled ? "ilvermoor-troubled" : "ilvermoor"), target);
             console.line("Copied " + files + " files of the invented demo round to " + target + ".");
-            console.line("Next: wadeplan check " + target);
+            console.line("Next: wadeplan check " + Values.typed(target));
             return ExitCode.FINE;
         } catch (DiskException fault) {
             console.progress("wadeplan: " + fault.problem().sentence());

@@ -96,8 +96,7 @@ abstract class RoundCommand implements Callable<Integer> {
 
     /** The round's folder as it was given, to name in a hint of what to type next. */
     final String folderWords() {
-        String folder = roundOptions.folder().toString();
-        return folder.contains(" ") ? '"' + folder + '"' : folder;
+        return Values.typed(roundOptions.folder());
     }
 
     /** What was noticed while reading the round: warnings and notes, no errors. */

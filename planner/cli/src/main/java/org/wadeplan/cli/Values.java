@@ -1,5 +1,6 @@
 package org.wadeplan.cli;
 
+import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
 import picocli.CommandLine;
@@ -14,6 +15,11 @@ final class Values {
     static void register(CommandLine line) {
         line.registerConverter(Instant.class, Values::instant);
         line.registerConverter(Long.class, Values::wholeNumber);
+    }
+
+    /** The path as it is typed into a shell. */
+    static String typed(Path path) {
+        return path.toString().contains(" ") ? '"' + path.toString() + '"' : path.toString();
     }
 
     private static Instant instant(String text) {
