@@ -52,12 +52,17 @@ final class PackCommand extends RoundCommand {
                                     : "-",
                             file.what()));
             text.addAll(table.lines());
-            text.add("Plan " + plan.version().label() + " written to " + out + ".");
+            if (!result.leftOver().isEmpty()) {
+                text.addAll(TextTable.hanging(
+                        "From an earlier pack, not of this plan; take these out: ",
+                        String.join(", ", result.leftOver())));
+            }
+            text.add("Plan " + plan.version().label() + ", " + result.files().size() + " files, written to " + out
+                    + ".");
             int code = show(round, plan.findings(), result, text);
             return plan.complete() ? code : ExitCode.NO_FEASIBLE_PLAN;
         } catch (DiskException fault) {
-            console().progress("wadeplan: " + fault.problem().sentence());
-            return ExitCode.INVALID_INPUT;
+            return notWritten(fault);
         }
     }
 }

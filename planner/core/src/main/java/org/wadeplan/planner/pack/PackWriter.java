@@ -18,6 +18,7 @@ import org.wadeplan.planner.pack.calendar.WeekCalendar;
 import org.wadeplan.planner.pack.page.PackPages;
 import org.wadeplan.planner.pack.page.PressedPdf;
 import org.wadeplan.planner.pack.track.TrackFiles;
+import org.wadeplan.planner.plan.PlanJson;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.CrewDay;
@@ -48,6 +49,9 @@ public final class PackWriter {
             long calendarBytes = stage.write("week.ics", WeekCalendar.of(round, plan, madeAt));
             files.add(new PackFile(
                     "week.ics", "visits and cleanings for a calendar (RFC 5545)", calendarBytes, OptionalInt.empty()));
+            long planBytes = stage.write("plan.json", PlanJson.text(plan).getBytes(StandardCharsets.UTF_8));
+            files.add(
+                    new PackFile("plan.json", "the plan that all this was made from", planBytes, OptionalInt.empty()));
             String contents = ContentsList.of(round, plan, files, problems, madeAt);
             long contentsBytes = stage.write(ContentsList.NAME, contents.getBytes(StandardCharsets.UTF_8));
             files.add(new PackFile(ContentsList.NAME, "this list", contentsBytes, OptionalInt.empty()));

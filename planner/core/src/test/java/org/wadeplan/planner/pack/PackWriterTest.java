@@ -70,6 +70,7 @@ class PackWriterTest {
                         "reaches.geojson",
                         "stakes.geojson",
                         "week.ics",
+                        "plan.json",
                         "contents.txt");
         for (PackFile file : result.files()) {
             assertThat(Files.size(folder.resolve(file.name()))).as(file.name()).isEqualTo(file.bytes());

@@ -108,6 +108,11 @@ public final class ProblemsView extends BorderPane {
                 model.chosenIdProperty(),
                 ProblemRow::id,
                 row -> model.choose(Optional.of(row)));
+        jumpOnEnterOrDoubleClick(table);
+        return table;
+    }
+
+    private void jumpOnEnterOrDoubleClick(TableView<ProblemRow> table) {
         table.addEventHandler(KeyEvent.KEY_PRESSED, press -> {
             if (press.getCode() == KeyCode.ENTER) {
                 model.jump();
@@ -119,7 +124,6 @@ public final class ProblemsView extends BorderPane {
                 model.jump();
             }
         });
-        return table;
     }
 
     private void show(Optional<ProblemRow> chosen) {
