@@ -19,6 +19,9 @@ final class FlowArrows {
 
     /** One arrow in the middle of each {@value #SPACING_PX} pixels; a short stream that can be seen gets one. */
     static List<Arrow> along(StreamShape stream, ViewBox view) {
+        if (stream.box().getDiameter() < 12 * view.metresPerPx()) {
+            return List.of();
+        }
         double length = lengthPx(stream, view);
         if (length < 24) {
             return List.of();

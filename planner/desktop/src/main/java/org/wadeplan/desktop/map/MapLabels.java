@@ -121,6 +121,7 @@ final class MapLabels {
         double width = measured.getLayoutBounds().getWidth() + 6;
         double height = measured.getLayoutBounds().getHeight();
         placer.place(label.x, label.y, width, height, label.gapPx).ifPresent(box -> {
+            leader(label, box);
             pen.setFill(Color.web("#fbfaf6", 0.86));
             pen.fillRoundRect(box.x(), box.y(), box.width(), box.height(), 4, 4);
             pen.setFont(label.font);
@@ -129,5 +130,18 @@ final class MapLabels {
             pen.setFill(label.color);
             pen.fillText(label.text, box.x() + box.width() / 2, box.y() + box.height() / 2);
         });
+    }
+
+    /** A thin line to a label that stands off its point by a corner. */
+    private void leader(Wanted label, LabelPlacer.Box box) {
+        double x = Math.min(box.x() + box.width(), Math.max(box.x(), label.x));
+        double y = Math.min(box.y() + box.height(), Math.max(box.y(), label.y));
+        double off = Math.hypot(x - label.x, y - label.y);
+        if (off > label.gapPx * 1.2) {
+            double start = Math.max(0, label.gapPx - 3) / off;
+            pen.setStroke(label.color);
+            pen.setLineWidth(1);
+            pen.strokeLine(label.x + (x - label.x) * start, label.y + (y - label.y) * start, x, y);
+        }
     }
 }

@@ -40,6 +40,10 @@ final class StreamRaster {
     private void draw(StreamShape stream, ViewBox view, double scale, double thickPx) {
         double x0 = view.x(stream.eastM(0)) * scale;
         double y0 = view.y(stream.northM(0)) * scale;
+        if (stream.box().getDiameter() < 0.7 * view.metresPerPx()) {
+            cover((int) x0, (int) y0, 0.8);
+            return;
+        }
         int last = stream.size() - 1;
         for (int i = 1; i <= last; i++) {
             double x1 = view.x(stream.eastM(i)) * scale;

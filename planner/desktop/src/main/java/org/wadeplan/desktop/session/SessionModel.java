@@ -121,10 +121,16 @@ public final class SessionModel {
                 progress -> desk.open(folder, repairs, progress),
                 opened -> {
                     then.accept(opened);
-                    say(Words.of(
-                            opened.plan().isPresent() ? "notice.planned" : "notice.notPlanned", folderName(folder)));
+                    say(Words.of(noticeOf(opened), folderName(folder)));
                 },
                 this::failed));
+    }
+
+    private static String noticeOf(OpenedRound opened) {
+        if (opened.round().isEmpty()) {
+            return "notice.unreadable";
+        }
+        return opened.plan().isPresent() ? "notice.planned" : "notice.notPlanned";
     }
 
     private static String folderName(Path folder) {

@@ -34,7 +34,7 @@ class SessionModelTest {
         model.open(Path.of("broken"));
         assertThat(model.session().orElseThrow().round()).isEmpty();
         assertThat(model.session().orElseThrow().problems()).hasSize(1);
-        assertThat(model.noticeProperty().get()).contains("not planned");
+        assertThat(model.noticeProperty().get()).isEqualTo("broken could not be read as a round: see the problems.");
     }
 
     @Test
