@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.wadeplan.geo.problem.DiskException;
-import org.wadeplan.planner.hazard.VisitBriefing;
+import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.pack.PackResult;
 import org.wadeplan.planner.pack.PackWriter;
 import org.wadeplan.planner.plan.RoundPlan;
@@ -36,12 +36,7 @@ final class PackCommand extends RoundCommand {
     int run(Round round) {
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         try {
-            PackResult result = PackWriter.write(
-                    round,
-                    plan,
-                    plan.briefings().stream().map(VisitBriefing::briefing).toList(),
-                    out,
-                    now());
+            PackResult result = PackWriter.write(round, plan, out, now());
             List<String> text = new ArrayList<>();
             TextTable table = new TextTable("file", "pages", "what");
             result.files()
@@ -51,9 +46,16 @@ final class PackCommand extends RoundCommand {
                                     ? Integer.toString(file.pages().getAsInt())
                                     : "-",
                             file.what()));
-            text.addAll(table.lines());
-            text.add("Plan " + plan.version().label() + " written to " + out + ".");
-            int code = show(round, plan.findings(), result, text);
+            if (result.written()) {
+                text.addAll(table.lines());
+            }
+            text.add(
+                    result.written()
+                            ? "Plan " + plan.version().label() + " written to " + out + "."
+                            : "NOTHING WAS WRITTEN to " + out + ": see the errors.");
+            List<Problem> findings = new ArrayList<>(result.problems());
+            findings.addAll(plan.findings());
+            int code = show(round, findings, result, text);
             return plan.complete() ? code : ExitCode.NO_FEASIBLE_PLAN;
         } catch (DiskException fault) {
             console().progress("wadeplan: " + fault.problem().sentence());

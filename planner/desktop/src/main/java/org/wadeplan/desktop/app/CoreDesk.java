@@ -55,7 +55,7 @@ public final class CoreDesk implements RoundDesk {
     @Override
     public WrittenPack print(Round round, RoundPlan plan, Path folder, WorkProgress progress) throws DiskException {
         progress.at("pages", 0);
-        PackResult result = PackWriter.write(round, plan, List.of(), folder, clock.instant());
+        PackResult result = PackWriter.write(round, plan, folder, clock.instant());
         return new WrittenPack(
                 result.folder(), result.files().stream().map(CoreDesk::file).toList(), result.leftOver());
     }

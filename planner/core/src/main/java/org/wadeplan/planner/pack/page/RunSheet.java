@@ -136,8 +136,8 @@ record RunSheet(
                 visit.site().id(),
                 clock.timeOn(date, visit.first().start()),
                 clock.timeOn(date, visit.end()),
-                clock.timeOn(date, source.checkInBy(visit.end())),
-                clock.timeOn(date, source.overdueAt(visit.end())));
+                clock.timeOn(date, source.checkIn(visit).lastCallDue()),
+                clock.timeOn(date, source.checkIn(visit).overdue()));
     }
 
     private static String overdueRule(CheckInRules rules) {
