@@ -1,8 +1,8 @@
 package org.wadeplan.planner.pack.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wadeplan.hazards.briefing.Briefing;
 import org.wadeplan.hazards.briefing.EmergencyBlock;
@@ -15,7 +15,7 @@ import org.wadeplan.hazards.limits.RiseWarning;
  *
  * @param readFromBack titles of hazards whose details are read from the back
  * @param stopNow limits that the plan breaches, each on a line of its own
- * @param stops the others, two on a line
+ * @param columns the others
  * @param rise how soon the water could rise; blank where nobody wades
  * @param notKnown how many things nobody has looked for; blank where there are none
  * @param mostBehind how many hazards may be read from the back
@@ -31,7 +31,7 @@ record BriefingPage(
         List<String> readFromBack,
         List<String> alsoCanKill,
         List<Stop> stopNow,
-        List<StopPair> stops,
+        List<StopColumn> columns,
         String rise,
         List<String> questions,
         String notKnown,
@@ -43,6 +43,7 @@ record BriefingPage(
         BriefingBack back) {
 
     private static final int LATE_JOINERS = 2;
+    private static final int SIGN_COLUMNS = 3;
 
     /** @param lines what was seen here and what to do about it, as it is read */
     record Hazard(
@@ -63,30 +64,51 @@ record BriefingPage(
                     block.hazard().canKill(),
                     block.hazard().unrated(),
                     block.hazard().sign().label().replaceAll(" \\(ISO 7010 (\\w+).*\\)", " ($1)"),
-                    block.spoken().stream().skip(1).map(Figures::printed).toList(),
+                    lines(block),
                     block.hazard().why().stream().map(Figures::printed).toList(),
                     BriefingBack.letters(block),
                     block.hazard().source());
+        }
+
+        /** What is read after the title; lines of one person that follow each other stand behind their name once. */
+        private static List<String> lines(HazardBlock block) {
+            List<String> lines = new ArrayList<>();
+            String owner = "";
+            for (String spoken : block.spoken().subList(1, block.spoken().size())) {
+                String line = Figures.capital(Figures.printed(spoken));
+                if (!owner.isEmpty() && line.startsWith(owner)) {
+                    lines.set(lines.size() - 1, lines.get(lines.size() - 1) + line.substring(owner.length() - 1));
+                } else {
+                    owner = line.contains(": ") ? line.substring(0, line.indexOf(": ") + 2) : "";
+                    lines.add(line);
+                }
+            }
+            return List.copyOf(lines);
         }
     }
 
     record Stop(String words, String detail, String source) {
 
         static Stop of(StopLine line) {
-            boolean compared =
-                    line.limit().planned().isPresent() && !line.limit().breached();
+            boolean compared = line.limit().planned().isPresent() && !line.limit().breached();
+            String measure = line.limit().measure().map(words -> words + " ").orElse("");
+            String planned = line.detail().replace("not reached by the plan: " + measure, "planned ");
             return new Stop(
                     Figures.printed(line.spoken()),
-                    compared ? Figures.printed(line.detail().replace("not reached by the plan: ", "planned ")) : "",
+                    compared ? Figures.printed(planned) : "",
                     line.limit().source());
+        }
+
+        /** A line of bullet and space counts too. */
+        int length() {
+            return words.length() + detail.length() + 12;
         }
     }
 
-    /** Two limits on one line; the right one is blank after an odd number. */
-    record StopPair(Stop left, Stop right) {}
+    record StopColumn(List<Stop> stops) {}
 
-    /** Two people on one line. */
-    record SignRow(String left, String right) {}
+    /** People on one line; blank for those who join later. */
+    record SignRow(List<String> names) {}
 
     boolean hasNew() {
         return !newHere.isEmpty();
@@ -105,7 +127,8 @@ record BriefingPage(
     }
 
     boolean hasStops() {
-        return !stopNow.isEmpty() || !stops.isEmpty();
+        return !stopNow.isEmpty()
+                || columns.stream().anyMatch(column -> !column.stops().isEmpty());
     }
 
     /** @param behind how many of the lowest hazards that may move are read from the back */
@@ -119,7 +142,7 @@ record BriefingPage(
                 .toList();
         return new BriefingPage(
                 briefing.site() + " " + sheet.group().parts() + ", "
-                        + source.clock().day(briefing.date()) + ": before we go in",
+                        + source.clock().shortDay(briefing.date()) + ": before we go in",
                 briefing.goBox(),
                 !briefing.goBox().contains("NOT REVIEWED"),
                 length(briefing),
@@ -131,7 +154,7 @@ record BriefingPage(
                         .toList(),
                 briefing.alsoCanKill(),
                 stops(briefing, true),
-                pairs(stops(briefing, false)),
+                columns(stops(briefing, false)),
                 briefing.rise().map(RiseWarning::sentence).orElse(""),
                 briefing.questions(),
                 notKnown(briefing),
@@ -143,14 +166,21 @@ record BriefingPage(
                 BriefingBack.of(briefing, moved));
     }
 
-    /** Neither what is new nor what the plan already breaches. */
+    /**
+     * Neither what is new nor what the plan already breaches; deadly ones come first, and so move last.
+     */
     private static List<HazardBlock> movable(Briefing briefing) {
         return briefing.hazards().stream()
                 .filter(block -> !block.hazard().newSinceLast())
                 .filter(block -> briefing.stops().stream()
                         .noneMatch(stop -> stop.limit().breached()
                                 && stop.limit().hazardId().equals(block.hazard().id())))
+                .sorted(Comparator.comparing(block -> !deadly(block)))
                 .toList();
+    }
+
+    private static boolean deadly(HazardBlock block) {
+        return block.hazard().canKill() || block.hazard().unrated();
     }
 
     private static String length(Briefing briefing) {
@@ -179,29 +209,24 @@ record BriefingPage(
                 .toList();
     }
 
-    private static List<StopPair> pairs(List<Stop> stops) {
-        Stop none = new Stop("", "", "");
-        int rows = (stops.size() + 1) / 2;
-        List<StopPair> pairs = new ArrayList<>();
-        for (int i = 0; i < rows; i++) {
-            pairs.add(new StopPair(
-                    stops.get(i),
-                    Optional.of(i + rows)
-                            .filter(at -> at < stops.size())
-                            .map(stops::get)
-                            .orElse(none)));
+    /** Two columns of about the same height, read down the left one first. */
+    private static List<StopColumn> columns(List<Stop> stops) {
+        int half = stops.stream().mapToInt(Stop::length).sum() / 2;
+        int left = 0;
+        for (int length = 0; left < stops.size() && length < half; left++) {
+            length += stops.get(left).length();
         }
-        return List.copyOf(pairs);
+        return List.of(new StopColumn(stops.subList(0, left)), new StopColumn(stops.subList(left, stops.size())));
     }
 
     private static List<SignRow> signRows(List<String> names) {
         List<String> all = new ArrayList<>(names);
-        for (int i = 0; i < LATE_JOINERS; i++) {
+        for (int blank = 0; blank < LATE_JOINERS || all.size() % SIGN_COLUMNS != 0; blank++) {
             all.add("");
         }
         List<SignRow> rows = new ArrayList<>();
-        for (int i = 0; i < all.size(); i += 2) {
-            rows.add(new SignRow(all.get(i), i + 1 < all.size() ? all.get(i + 1) : ""));
+        for (int i = 0; i < all.size(); i += SIGN_COLUMNS) {
+            rows.add(new SignRow(List.copyOf(all.subList(i, i + SIGN_COLUMNS))));
         }
         return List.copyOf(rows);
     }

@@ -34,4 +34,9 @@ public final class Figures {
     static String printed(String words) {
         return words.replace("m2/s", "m²/s").replace("depth x speed", "depth × speed");
     }
+
+    /** With a capital first letter. */
+    static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
 }
