@@ -90,7 +90,8 @@ record BriefingPage(
     record Stop(String words, String detail, String source) {
 
         static Stop of(StopLine line) {
-            boolean compared = line.limit().planned().isPresent() && !line.limit().breached();
+            boolean compared =
+                    line.limit().planned().isPresent() && !line.limit().breached();
             String measure = line.limit().measure().map(words -> words + " ").orElse("");
             String planned = line.detail().replace("not reached by the plan: " + measure, "planned ");
             return new Stop(

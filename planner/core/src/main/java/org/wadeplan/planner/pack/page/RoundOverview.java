@@ -83,7 +83,7 @@ record RoundOverview(
     private static MethodRow method(PlanSource source, MethodDecision decision) {
         List<Reading> readings = VisitPage.readings(source, decision.site());
         String facts = readings.stream()
-                .map(reading -> reading.input() + " " + reading.value() + " (" + reading.cell() + ")")
+                .map(reading -> reading.input() + " " + reading.value())
                 .collect(Collectors.joining("; "));
         return new MethodRow(decision.site(), line(source, decision), facts);
     }
@@ -91,7 +91,9 @@ record RoundOverview(
     private static String line(PlanSource source, MethodDecision decision) {
         return decision.chosen()
                 .map(chosen -> source.methodLabel(chosen.method()) + "; rule " + chosen.rule()
-                        + (chosen.crewMin().isPresent() ? "; " + chosen.crewMin().getAsInt() + " people" : ""))
+                        + (chosen.crewMin().isPresent()
+                                ? "; " + chosen.crewMin().getAsInt() + " people"
+                                : ""))
                 .orElseGet(() -> VisitPage.methodLine(source, decision.site()));
     }
 
@@ -110,7 +112,16 @@ record RoundOverview(
         String remedy = problem.remedy().isBlank() ? "" : " Do: " + problem.remedy();
         return new Fact(
                 problem.severity().name().toLowerCase(Locale.ROOT),
-                Figures.printed(Figures.ended(problem.found()) + Figures.ended(remedy)));
+                Figures.printed(where(problem) + Figures.ended(problem.found()) + Figures.ended(remedy)));
+    }
+
+    /** The site or thing that it is about, where its words do not name it. */
+    private static String where(Problem problem) {
+        return problem.place()
+                .row()
+                .filter(row -> !problem.found().contains(row))
+                .map(row -> row + ": ")
+                .orElse("");
     }
 
     private static List<Fact> versions(PlanSource source) {

@@ -65,7 +65,8 @@ record RunSheet(
                 new Fact(
                         "Shift",
                         clock.timeOn(day.date(), day.start()) + " to " + clock.timeOn(day.date(), day.end()) + ", "
-                                + hours(Duration.between(day.start(), day.end()).toMinutes()) + ", times in " + clock.zone()),
+                                + hours(Duration.between(day.start(), day.end()).toMinutes()) + ", times in "
+                                + clock.zone()),
                 new Fact("Times", "room for slow days: four visits in five end by the time in To"));
     }
 
@@ -166,8 +167,7 @@ record RunSheet(
             activity.part()
                     .flatMap(part -> source.placement(visit.site().id(), part))
                     .ifPresent(place -> lines.add(
-                            "Window: " + place.binding() + "; could start "
-                                    + hours(place.slackMin()) + " later."));
+                            "Window: " + place.binding() + "; could start " + hours(place.slackMin()) + " later."));
         }
         return new Terms(
                 visit.site().id() + " " + visit.site().name(),
