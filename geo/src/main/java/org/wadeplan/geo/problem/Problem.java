@@ -42,13 +42,18 @@ public record Problem(Severity severity, String code, SourcePlace place, String 
 
     /** {@code sites.csv, line 4 (KX-12), column depth_max_m: "0,74" has a comma. Allowed: a point. Do: write 0.74} */
     public String sentence() {
-        StringBuilder words = new StringBuilder(place.toString()).append(": ").append(found);
+        StringBuilder words = new StringBuilder(place.toString()).append(": ").append(open(found));
         if (!expected.isBlank()) {
-            words.append(". Allowed: ").append(expected);
+            words.append(". Allowed: ").append(open(expected));
         }
         if (!remedy.isBlank()) {
             words.append(". Do: ").append(remedy);
         }
         return words.toString();
+    }
+
+    /** Without the full stop of its own, so that the sentence does not get two. */
+    private static String open(String words) {
+        return words.endsWith(".") && !words.endsWith("..") ? words.substring(0, words.length() - 1) : words;
     }
 }

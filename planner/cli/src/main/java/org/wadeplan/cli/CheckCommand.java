@@ -27,6 +27,11 @@ final class CheckCommand extends RoundCommand {
     }
 
     @Override
+    boolean showsNotes() {
+        return true;
+    }
+
+    @Override
     int run(Round round) {
         Checked<List<Reach>> laid = ReachLayout.lay(round);
         List<Reach> reaches = laid.value().orElse(List.of());
@@ -35,15 +40,17 @@ final class CheckCommand extends RoundCommand {
         List<MethodDecision> decisions = MethodChooser.decide(round);
         findings.addAll(MethodFindings.of(round, decisions));
         findings.addAll(EffortPlanner.findings(round, decisions));
-        List<String> text = List.of(
+        List<String> text = new ArrayList<>(List.of(
                 round.header().title() + ": " + round.hash().byFile().size() + " files read.",
                 round.sites().size() + " sites, " + reaches.size() + " reaches laid, "
                         + round.terrain().network().lines().size() + " streams, "
                         + round.store().items().size() + " lines in the store, "
                         + round.people().size() + " people.",
-                findings.isEmpty()
+                findings.isEmpty() && reading().isEmpty()
                         ? "No problem was found in these files. Whether they are true, only you can know."
-                        : findings.size() + " findings, below.");
+                        : "Findings stand below, worst first.",
+                "Permits, consents, certificates, people and kit are held against the days when the week is planned."));
+        text.add("Next: wadeplan week plan " + folderWords());
         return show(round, findings, findings, text);
     }
 }

@@ -24,15 +24,31 @@ final class Commands {
                 .addSubcommand(new CommandLine(new HazardGroup()).addSubcommand(new HazardBriefCommand(console)))
                 .addSubcommand(new PackCommand(console))
                 .addSubcommand(new CommandLine(new ShareGroup())
-                        .addSubcommand("gpx", new ShareCommand(console, ShareKind.GPX))
-                        .addSubcommand("ics", new ShareCommand(console, ShareKind.ICS))
-                        .addSubcommand("gpkg", new ShareCommand(console, ShareKind.GPKG))
-                        .addSubcommand("geojson", new ShareCommand(console, ShareKind.GEOJSON)))
+                        .addSubcommand(
+                                "gpx",
+                                share(console, ShareKind.GPX, "reaches, stakes and access points for a handheld"))
+                        .addSubcommand("ics", share(console, ShareKind.ICS, "the crews' days as a calendar"))
+                        .addSubcommand("gpkg", share(console, ShareKind.GPKG, "reaches and stakes as a GeoPackage"))
+                        .addSubcommand("geojson", share(console, ShareKind.GEOJSON, "reaches and stakes as GeoJSON")))
                 .addSubcommand(new WindowCommand(console))
                 .addSubcommand(new HelpCommand());
+        Values.register(line);
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        declaredOrder(line);
         line.setUsageHelpLongOptionsMaxWidth(30);
         line.setUsageHelpWidth(100);
+        return line;
+    }
+
+    /** Options as declared: their alphabet would be that of the machine's language. */
+    private static void declaredOrder(CommandLine line) {
+        line.getCommandSpec().usageMessage().sortOptions(false).sortSynopsis(false);
+        line.getSubcommands().values().forEach(Commands::declaredOrder);
+    }
+
+    private static CommandLine share(Console console, ShareKind kind, String what) {
+        CommandLine line = new CommandLine(new ShareCommand(console, kind));
+        line.getCommandSpec().usageMessage().description("write " + what);
         return line;
     }
 
@@ -84,7 +100,7 @@ final class Commands {
     @Command(
             name = "share",
             mixinStandardHelpOptions = true,
-            description = "write one file for other programs: gpx (stakes and reaches), ics (calendar), gpkg, geojson")
+            description = "write one file for other programs: GPX, calendar, GeoPackage or GeoJSON")
     private static final class ShareGroup extends Group {}
 
     @Command(

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.List;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.Severity;
+import org.wadeplan.geo.problem.SourcePlace;
 
 /** Where a command writes: results to standard output, problems and progress to standard error. */
 record Console(PrintWriter out, PrintWriter err, Clock clock) {
@@ -18,21 +19,42 @@ record Console(PrintWriter out, PrintWriter err, Clock clock) {
         err.flush();
     }
 
-    /** Every problem on its own line, worst first, then a count. */
+    /** Every problem, broken into lines of a terminal's width, then a count. */
     void problems(List<Problem> problems) {
         for (Problem problem : problems) {
-            err.println(word(problem.severity()) + " " + problem.sentence() + " [" + problem.code() + "]");
+            TextTable.hanging(word(problem.severity()) + " ", problem.sentence() + " [" + problem.code() + "]")
+                    .forEach(err::println);
         }
         if (!problems.isEmpty()) {
             err.println(count(problems));
         }
     }
 
+    /** What ended a command early, as one JSON document or one sentence; the result is an empty list. */
+    void stopped(boolean json, String command, Problem problem) {
+        if (json) {
+            out.print(JsonDocument.text(command, "", List.of(problem), List.of()));
+        } else {
+            progress("wadeplan: " + problem.sentence());
+        }
+    }
+
     /** A fault of ours: one sentence, never a stack trace. */
-    int fault(Exception fault) {
+    int fault(Exception fault, boolean json, String command) {
         String what = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
+        if (json) {
+            stopped(
+                    true,
+                    command,
+                    Problem.error(
+                            "internal-fault",
+                            SourcePlace.file("wadeplan"),
+                            what,
+                            "",
+                            "please report it with the command that you gave"));
+        }
         err.println("wadeplan: a fault in Wadeplan itself: " + what);
-        err.println("Nothing was half written. Please report it with the command that you gave.");
+        err.println("Please report it with the command that you gave.");
         StackTraceElement[] trace = fault.getStackTrace();
         if (trace.length > 0) {
             err.println("It happened in " + trace[0].getClassName() + ", line " + trace[0].getLineNumber() + ".");

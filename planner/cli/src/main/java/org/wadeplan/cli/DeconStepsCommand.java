@@ -9,6 +9,7 @@ import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.decon.DeconStep;
 import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.decon.TurnaroundPlanner;
+import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -29,10 +30,19 @@ final class DeconStepsCommand extends RoundCommand {
 
     @Override
     int run(Round round) {
+        List<String> kitSets = round.store().kitSets().stream().map(KitSet::id).toList();
+        if (kitSet.isPresent() && !kitSets.contains(kitSet.get())) {
+            return unknown("--kit-set", kitSet.get(), kitSets);
+        }
         List<Turnaround> rows = TurnaroundPlanner.table(round).rows().stream()
                 .filter(row -> kitSet.map(row.kitSet()::equals).orElse(true))
                 .toList();
-        TextTable table = new TextTable("kit set", "from", "to", "crew_min", "alone_min", "steps", "why");
+        return show(round, findings(rows), rows, text(round, rows));
+    }
+
+    private static List<String> text(Round round, List<Turnaround> rows) {
+        RemarkList reasons = new RemarkList();
+        TextTable table = new TextTable("kit set", "from", "to", "crew_min", "alone_min", "why", "steps");
         for (Turnaround row : rows) {
             table.row(
                     row.kitSet(),
@@ -40,10 +50,25 @@ final class DeconStepsCommand extends RoundCommand {
                     row.toWater(),
                     Integer.toString(row.crewMin()),
                     Integer.toString(row.unattendedMin()),
-                    row.steps().stream().map(DeconStepsCommand::words).collect(Collectors.joining(" > ")),
-                    row.reason());
+                    reasons.numberOf(row.reason()),
+                    row.steps().stream().map(DeconStepsCommand::words).collect(Collectors.joining(" > ")));
         }
-        return show(round, findings(rows), rows, table.lines());
+        List<String> text = new ArrayList<>(table.lines());
+        text.add("crew_min: the crew is busy. alone_min: drying without anybody; the kit set is released after it.");
+        text.addAll(TextTable.hanging(
+                "Pests: ",
+                round.biosecurity().pests().stream()
+                        .map(pest -> pest.id() + " " + pest.name())
+                        .collect(Collectors.joining("; "))));
+        text.addAll(TextTable.hanging(
+                "Waters: ",
+                round.waters().stream()
+                        .map(water -> water.id() + " " + water.name())
+                        .collect(Collectors.joining("; "))));
+        text.add("");
+        text.add("Why:");
+        text.addAll(reasons.lines());
+        return text;
     }
 
     private static String words(DeconStep step) {

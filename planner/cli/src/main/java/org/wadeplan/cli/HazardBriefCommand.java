@@ -8,6 +8,7 @@ import org.wadeplan.planner.hazard.VisitBriefing;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.plan.RoundPlanner;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.Site;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -32,12 +33,8 @@ final class HazardBriefCommand extends RoundCommand {
     @Override
     int run(Round round) {
         if (site.isPresent() && round.site(site.get()).isEmpty()) {
-            console()
-                    .progress("wadeplan: no site " + site.get() + " in this round. It has: "
-                            + String.join(
-                                    ", ",
-                                    round.sites().stream().map(s -> s.id()).toList()));
-            return ExitCode.USAGE;
+            return unknown(
+                    "--site", site.get(), round.sites().stream().map(Site::id).toList());
         }
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         List<VisitBriefing> wanted = plan.briefings().stream()
@@ -49,7 +46,8 @@ final class HazardBriefCommand extends RoundCommand {
             text.add("");
         }
         if (wanted.isEmpty()) {
-            text.add("No visit is planned there: " + site.orElse("the whole round") + ".");
+            text.add("No visit is planned: " + site.orElse("the whole round") + ".");
+            text.add("Why: wadeplan week plan " + folderWords() + " --no-write");
         }
         return show(round, List.of(), wanted, text);
     }

@@ -59,17 +59,12 @@ final class KitListCommand extends RoundCommand {
             return;
         }
         text.add("Short:");
-        TextTable table = new TextTable("date", "crews", "what", "need", "have", "why", "way out");
         for (Shortage shortage : shortages) {
-            table.row(
-                    shortage.date().toString(),
-                    String.join(" ", shortage.crews()),
-                    shortage.kind(),
-                    Quantity.words(shortage.needed(), ""),
-                    Quantity.words(shortage.available(), ""),
-                    shortage.reason(),
-                    shortage.remedy());
+            text.add(shortage.date() + ", crew " + String.join(" and ", shortage.crews()) + ": "
+                    + shortage.kind().replace('-', ' ') + ", need " + Quantity.words(shortage.needed(), "") + ", have "
+                    + Quantity.words(shortage.available(), ""));
+            text.addAll(TextTable.hanging("  why:     ", shortage.reason()));
+            text.addAll(TextTable.hanging("  way out: ", shortage.remedy()));
         }
-        text.addAll(table.lines());
     }
 }

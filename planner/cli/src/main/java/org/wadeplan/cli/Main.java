@@ -26,7 +26,10 @@ public final class Main {
         CommandLine line = Commands.all(console);
         line.setOut(out);
         line.setErr(err);
-        line.setExecutionExceptionHandler((fault, command, parsed) -> console.fault(fault));
+        boolean json = arguments.contains("--json");
+        line.setParameterExceptionHandler(new WrongUse(console, json));
+        line.setExecutionExceptionHandler((fault, command, parsed) ->
+                console.fault(fault, json, command.getCommandSpec().qualifiedName(" ")));
         line.setExitCodeExceptionMapper(fault -> ExitCode.INTERNAL_FAULT);
         return line.execute(arguments.toArray(String[]::new));
     }

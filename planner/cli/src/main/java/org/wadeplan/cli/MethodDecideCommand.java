@@ -1,5 +1,6 @@
 package org.wadeplan.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.wadeplan.planner.method.MethodChooser;
 import org.wadeplan.planner.method.MethodDecision;
@@ -31,6 +32,12 @@ final class MethodDecideCommand extends RoundCommand {
                     MethodWords.method(decision),
                     MethodWords.why(decision));
         }
-        return show(round, MethodFindings.of(round, decisions), decisions, table.lines());
+        List<String> text = new ArrayList<>();
+        text.add("Method table " + round.methodTable().file() + " on the planned conditions in sites.csv");
+        text.addAll(TextTable.hanging(
+                "Methods: ", MethodLegend.of(round, decisions.stream().map(MethodWords::method))));
+        text.addAll(table.lines());
+        text.add("Measure again at the water: a reading on the other side of a limit gives another method.");
+        return show(round, MethodFindings.of(round, decisions), decisions, text);
     }
 }

@@ -37,29 +37,35 @@ final class PackCommand extends RoundCommand {
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         try {
             PackResult result = PackWriter.write(round, plan, out, now());
-            List<String> text = new ArrayList<>();
-            TextTable table = new TextTable("file", "pages", "what");
-            result.files()
-                    .forEach(file -> table.row(
-                            file.name(),
-                            file.pages().isPresent()
-                                    ? Integer.toString(file.pages().getAsInt())
-                                    : "-",
-                            file.what()));
-            if (result.written()) {
-                text.addAll(table.lines());
-            }
-            text.add(
-                    result.written()
-                            ? "Plan " + plan.version().label() + " written to " + out + "."
-                            : "NOTHING WAS WRITTEN to " + out + ": see the errors.");
             List<Problem> findings = new ArrayList<>(result.problems());
             findings.addAll(plan.findings());
-            int code = show(round, findings, result, text);
+            int code = show(round, findings, result, result.written() ? text(plan, result) : nothing());
+            if (!result.written()) {
+                return code;
+            }
             return plan.complete() ? code : ExitCode.NO_FEASIBLE_PLAN;
         } catch (DiskException fault) {
-            console().progress("wadeplan: " + fault.problem().sentence());
-            return ExitCode.INVALID_INPUT;
+            return notWritten(fault);
         }
+    }
+
+    private List<String> text(RoundPlan plan, PackResult result) {
+        TextTable table = new TextTable("file", "pages", "what");
+        result.files()
+                .forEach(file -> table.row(
+                        file.name(),
+                        file.pages().isPresent() ? Integer.toString(file.pages().getAsInt()) : "-",
+                        file.what()));
+        List<String> text = new ArrayList<>(table.lines());
+        if (!result.leftOver().isEmpty()) {
+            text.addAll(TextTable.hanging(
+                    "From an earlier pack, not of this plan; take these out: ", String.join(", ", result.leftOver())));
+        }
+        text.add("Plan " + plan.version().label() + ", " + result.files().size() + " files, written to " + out + ".");
+        return text;
+    }
+
+    private List<String> nothing() {
+        return List.of("NOTHING WAS WRITTEN to " + out + ": see the errors.");
     }
 }

@@ -2,11 +2,12 @@ package org.wadeplan.cli;
 
 import org.wadeplan.planner.week.Progress;
 
-/** Shows on standard error how far long work has come, at most once a tenth. */
+/** Shows on standard error which step is being worked on, and for long ones each tenth once. */
 final class ProgressLine implements Progress {
 
     private final Console console;
-    private String lastShown = "";
+    private String step = "";
+    private int tenth = -1;
 
     ProgressLine(Console console) {
         this.console = console;
@@ -14,10 +15,12 @@ final class ProgressLine implements Progress {
 
     @Override
     public void report(int done, int of, String words) {
-        String text = of > 0 ? words + " " + 10 * (10 * done / of) + " %" : words;
-        if (!text.equals(lastShown)) {
-            lastShown = text;
-            console.progress(text);
+        boolean newStep = !words.equals(step);
+        int reached = of > 0 ? (int) (10L * done / of) : 0;
+        if (newStep || reached > tenth) {
+            step = words;
+            tenth = reached;
+            console.progress(of > 0 ? words + ", " + 10 * reached + " %" : words);
         }
     }
 

@@ -1,13 +1,15 @@
 package org.wadeplan.cli;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.wadeplan.geo.problem.Checked;
+import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.Severity;
+import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.round.Round;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,7 +18,7 @@ import picocli.CommandLine.Spec;
 
 /**
  * A command on a round folder: reads and checks it, stops with every problem where it can't be used, and goes on
- * otherwise.
+ * otherwise. What was noticed while reading is shown at the end, where the reader's eyes are, with the findings.
  */
 abstract class RoundCommand implements Callable<Integer> {
 
@@ -37,6 +39,7 @@ abstract class RoundCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     private final Console console;
+    private List<Problem> reading = List.of();
 
     RoundCommand(Console console) {
         this.console = console;
@@ -51,19 +54,55 @@ abstract class RoundCommand implements Callable<Integer> {
         if (checked.value().isEmpty() || checked.hasErrors()) {
             return refused(checked.problems());
         }
-        showProblems(checked.problems());
+        reading = checked.problems();
         return run(checked.value().get());
     }
 
+    /** Whether the round's notes are shown too, such as columns that nobody asked for. */
+    boolean showsNotes() {
+        return false;
+    }
+
     /** What a command does with a folder that has errors: shows all of them and stops. */
-    int refused(List<Problem> problems) {
+    final int refused(List<Problem> problems) {
         if (json) {
             console.out().print(JsonDocument.text(commandWords(), "", problems, List.of()));
         } else {
             console.problems(problems);
-            console.err().println("Nothing was planned or written: mend the errors above first.");
+            console.progress("Nothing was planned or written: mend the errors above first.");
         }
         return ExitCode.INVALID_INPUT;
+    }
+
+    /** Stops where a file or folder can't be written. */
+    final int notWritten(DiskException fault) {
+        console.stopped(json, commandWords(), fault.problem());
+        return ExitCode.INVALID_INPUT;
+    }
+
+    /** Stops where an option names something that this round does not have. */
+    final int unknown(String option, String value, List<String> known) {
+        console.stopped(
+                json,
+                commandWords(),
+                Problem.error(
+                        "wrong-use",
+                        SourcePlace.file(option),
+                        "this round has no \"" + value + "\"",
+                        String.join(", ", known),
+                        "give one of these"));
+        return ExitCode.USAGE;
+    }
+
+    /** The round's folder as it was given, to name in a hint of what to type next. */
+    final String folderWords() {
+        String folder = roundOptions.folder().toString();
+        return folder.contains(" ") ? '"' + folder + '"' : folder;
+    }
+
+    /** What was noticed while reading the round: warnings and notes, no errors. */
+    final List<Problem> reading() {
+        return reading;
     }
 
     final Console console() {
@@ -81,23 +120,31 @@ abstract class RoundCommand implements Callable<Integer> {
     /** Prints the result as JSON or as lines of text, with findings, and gives 1 where a finding is an error. */
     final int show(Round round, List<Problem> findings, Object result, List<String> text) {
         if (json) {
-            List<Problem> sorted = new ArrayList<>(findings);
-            sorted.sort(Problem.WORST_FIRST);
-            console.out().print(JsonDocument.text(commandWords(), round.header().id(), sorted, result));
+            console.out()
+                    .print(JsonDocument.text(commandWords(), round.header().id(), withReading(findings, true), result));
         } else {
             text.forEach(console::line);
-            console.problems(findings);
+            console.out().flush();
+            console.problems(withReading(findings, showsNotes()));
         }
         boolean errors = findings.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
         return errors ? ExitCode.FINDINGS : ExitCode.FINE;
     }
 
-    private void showProblems(List<Problem> problems) {
-        if (!json) {
-            console.problems(problems.stream()
-                    .filter(problem -> problem.severity() != Severity.NOTE)
-                    .toList());
-        }
+    /** Findings together with what was noticed while reading, worst first, each once. */
+    private List<Problem> withReading(List<Problem> findings, boolean notes) {
+        return Stream.concat(
+                        reading.stream()
+                                .filter(problem -> notes || problem.severity() != Severity.NOTE || isRepair(problem)),
+                        findings.stream())
+                .distinct()
+                .sorted(Problem.WORST_FIRST)
+                .toList();
+    }
+
+    /** Working on a line that was changed for this run is never silent. */
+    private static boolean isRepair(Problem problem) {
+        return problem.code().endsWith("-repaired");
     }
 
     private String commandWords() {

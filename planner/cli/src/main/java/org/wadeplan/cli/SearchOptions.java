@@ -14,10 +14,11 @@ final class SearchOptions {
     @Option(
             names = "--iterations",
             paramLabel = "N",
+            converter = Values.Iterations.class,
             description = "search budget; the same number gives the same plan (default: ${DEFAULT-VALUE})")
     private int iterations = PlanOptions.USUAL_ITERATIONS;
 
     PlanOptions planOptions() {
-        return new PlanOptions(seed.map(OptionalLong::of).orElse(OptionalLong.empty()), Math.max(0, iterations));
+        return new PlanOptions(seed.map(OptionalLong::of).orElse(OptionalLong.empty()), iterations);
     }
 }

@@ -40,8 +40,7 @@ final class ShareCommand extends RoundCommand {
                     : out + " was not written";
             return show(round, problems, out.toString(), List.of(done));
         } catch (DiskException fault) {
-            console().progress("wadeplan: " + fault.problem().sentence());
-            return ExitCode.INVALID_INPUT;
+            return notWritten(fault);
         }
     }
 }

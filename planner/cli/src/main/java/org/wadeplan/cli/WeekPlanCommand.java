@@ -1,5 +1,8 @@
 package org.wadeplan.cli;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.wadeplan.geo.io.WholeFile;
 import org.wadeplan.geo.problem.DiskException;
@@ -31,15 +34,24 @@ final class WeekPlanCommand extends RoundCommand {
     @Override
     int run(Round round) {
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
+        Path file = source().folder().resolve("plan.json");
+        boolean kept = Files.exists(file);
         if (!dry) {
             try {
-                WholeFile.writeKeepingPrevious(source().folder().resolve("plan.json"), PlanJson.text(plan));
+                WholeFile.writeKeepingPrevious(file, PlanJson.text(plan));
             } catch (DiskException fault) {
-                console().progress("wadeplan: " + fault.problem().sentence());
-                return ExitCode.INVALID_INPUT;
+                return notWritten(fault);
             }
         }
-        List<String> text = WeekText.lines(round, plan);
+        List<String> text = new ArrayList<>(new WeekText(round, plan).lines());
+        text.add(
+                dry
+                        ? "plan.json was not written."
+                        : "Written: " + file + (kept ? " (the previous one is plan.json.bak)" : ""));
+        if (!dry) {
+            text.add(
+                    "Next: wadeplan week verify " + folderWords() + ", wadeplan pack " + folderWords() + " --out pack");
+        }
         int code = show(round, plan.findings(), plan.week(), text);
         return plan.complete() ? code : ExitCode.NO_FEASIBLE_PLAN;
     }

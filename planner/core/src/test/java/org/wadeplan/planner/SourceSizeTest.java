@@ -19,9 +19,11 @@ class SourceSizeTest {
     private static final int MOST_LINES_IN_A_FILE = 400;
     private static final int MOST_LINES_IN_A_METHOD = 40;
 
-    /** A method starts at four or eight blanks, has brackets, and opens a block; it ends at a lone brace of that depth. */
-    private static final Pattern METHOD_START = Pattern.compile(
-            "^( {4}| {8})(?!(?:return|throw|new|if|for|while|switch|try|else|do)\\b)[\\w@<].*\\).*\\{$");
+    /** A line that may begin a method or constructor, four blanks deep or eight in a nested type. */
+    private static final Pattern METHOD_START = Pattern.compile("^( {4}| {8})"
+            + "(?!(?:return|throw|new|if|for|while|switch|try|else|do|case|assert)\\b)[\\w<][^=.]*\\(.*[^,;]$");
+
+    private static final Pattern TYPE = Pattern.compile(".*\\b(class|record|interface|enum)\\b.*");
 
     @Test
     void noFileIsTooLong() throws IOException {
@@ -60,9 +62,9 @@ class SourceSizeTest {
         List<String> found = new ArrayList<>();
         for (int start = 0; start < lines.size(); start++) {
             Matcher matcher = METHOD_START.matcher(lines.get(start));
-            if (matcher.matches() && !lines.get(start).matches(".*\\b(class|record|interface|enum)\\b.*")) {
+            if (matcher.matches() && !TYPE.matcher(lines.get(start)).matches() && hasBody(lines, start)) {
                 int end = start;
-                while (end < lines.size() && !lines.get(end).equals(matcher.group(1) + "}")) {
+                while (end < lines.size() - 1 && !lines.get(end).equals(matcher.group(1) + "}")) {
                     end++;
                 }
                 if (end - start + 1 > MOST_LINES_IN_A_METHOD) {
@@ -71,6 +73,20 @@ class SourceSizeTest {
             }
         }
         return found;
+    }
+
+    /** A signature goes on until a brace opens; a statement or an abstract method ends in a semicolon first. */
+    private static boolean hasBody(List<String> lines, int start) {
+        for (int i = start; i < lines.size(); i++) {
+            String line = lines.get(i);
+            if (line.endsWith("{")) {
+                return !line.endsWith("-> {") && !line.contains("= new");
+            }
+            if (line.endsWith(";") || line.endsWith("}")) {
+                return false;
+            }
+        }
+        return false;
     }
 
     private static List<Path> sources(String kind) throws IOException {

@@ -6,6 +6,8 @@ import java.util.stream.Collectors;
 public final class MethodWords {
 
     private static final String NONE = "-";
+    /** What {@link CellWords} calls a cell that every value passes; such a cell decided nothing. */
+    private static final String ANYTHING = "any";
 
     private MethodWords() {}
 
@@ -27,9 +29,15 @@ public final class MethodWords {
 
     private static String matched(MethodOutcome.Chosen chosen) {
         return chosen.readings().stream()
-                .filter(reading -> !reading.cell().equals("-"))
-                .map(reading -> reading.input() + " " + reading.value() + " in " + reading.cell())
+                .filter(reading -> !reading.cell().equals(ANYTHING))
+                .map(MethodWords::reading)
                 .collect(Collectors.joining("; "));
+    }
+
+    /** {@code deepest point 0.48 m (at most 0.8 m)}; the value alone where it is all that the rule's cell holds. */
+    private static String reading(MethodOutcome.Reading reading) {
+        String value = reading.input() + " " + reading.value();
+        return reading.value().equals(reading.cell()) ? value : value + " (" + reading.cell() + ")";
     }
 
     private static String undecided(MethodOutcome.Undecided undecided) {

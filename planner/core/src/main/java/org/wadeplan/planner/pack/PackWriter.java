@@ -52,7 +52,8 @@ public final class PackWriter {
                     "week.ics", "visits and cleanings for a calendar (RFC 5545)", calendarBytes, OptionalInt.empty()));
             byte[] planJson = PlanJson.text(plan).getBytes(StandardCharsets.UTF_8);
             long planBytes = stage.write(PLAN, planJson);
-            files.add(new PackFile(PLAN, "the plan as data: every step's result", planBytes, OptionalInt.empty()));
+            files.add(new PackFile(
+                    PLAN, "the plan that all this was made from, as data", planBytes, OptionalInt.empty()));
             String contents = ContentsList.of(round, plan, files, problems, madeAt);
             long contentsBytes = stage.write(ContentsList.NAME, contents.getBytes(StandardCharsets.UTF_8));
             files.add(new PackFile(ContentsList.NAME, "this list", contentsBytes, OptionalInt.empty()));

@@ -17,6 +17,8 @@ import org.wadeplan.planner.week.Unplaced;
 /** What a person should read before using a plan. */
 final class PlanFindings {
 
+    private static final int REASONS_SHOWN = 3;
+
     private PlanFindings() {}
 
     static List<Problem> of(PlanDraft draft) {
@@ -26,8 +28,7 @@ final class PlanFindings {
                 .forEach(site -> findings.add(Problem.error(
                         "visit-not-placed",
                         SourcePlace.part("plan.json", site.site()),
-                        site.site() + " (" + site.method() + ") has no place in this week: "
-                                + String.join("; ", site.reasons()),
+                        site.site() + " (" + site.method() + ") has no place in this week: " + reasons(site),
                         "a day, a crew and a window for every site of the list",
                         "change what the reasons name, use a reserve day, or take the site off the list")));
         draft.permissions().stream()
@@ -65,13 +66,23 @@ final class PlanFindings {
                 .toList();
     }
 
+    /** The first reasons; the week itself holds all of them. */
+    private static String reasons(Unplaced site) {
+        List<String> all = site.reasons();
+        String first = all.stream()
+                .limit(REASONS_SHOWN)
+                .map(reason -> reason.endsWith(".") ? reason.substring(0, reason.length() - 1) : reason)
+                .collect(Collectors.joining("; "));
+        return all.size() > REASONS_SHOWN ? first + "; and " + (all.size() - REASONS_SHOWN) + " more reasons" : first;
+    }
+
     private static Problem notAuthorised(Permission permission) {
         List<String> reasons = new ArrayList<>(permission.blocks());
         reasons.addAll(permission.awaiting());
         return Problem.error(
                 "not-authorised",
                 SourcePlace.part("permits.csv", permission.site()),
-                permission.site() + " on " + permission.date() + ": " + String.join("; ", reasons),
+                permission.site() + " on " + permission.date() + ": " + String.join(" ", reasons),
                 "a granted permit and a consent for the day",
                 "get it in writing before that day, or take the visit off; its pages say NOT AUTHORISED until then");
     }

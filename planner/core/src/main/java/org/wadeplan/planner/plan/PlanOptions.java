@@ -11,7 +11,7 @@ import java.util.OptionalLong;
 public record PlanOptions(OptionalLong seed, int iterations) {
 
     /** Enough for a week of two crews, in a few seconds. */
-    public static final int USUAL_ITERATIONS = 4000;
+    public static final int USUAL_ITERATIONS = 1500;
 
     public PlanOptions {
         if (iterations < 0) {

@@ -33,19 +33,19 @@ class TurnaroundPlannerTest {
 
     @ParameterizedTest
     @CsvSource({
-        "K1, BRN, TOL, 'brush 20, soak 20, rinse 10, hang 10', 60",
-        "K4, HSK, TOL, 'brush 20, soak 20, rinse 10, hang 10', 60",
-        "K4, TOL, PEL, 'brush 20, soak 40, rinse 30', 90",
-        "K3, TOL, OUN-U, 'brush 20, soak 40, rinse 30', 90",
-        "K5, PEL, BRN, 'brush 20, pick 15, soak 15, rinse 10, hang 15', 75",
-        "K2, OUN-U, OUN-L, 'brush 20, soak 20, rinse 10, hang 10', 60",
+        "K1, BRN, TOL, 'brush 20, soak 20, rinse 10, hang 10, dry 720', 60",
+        "K4, HSK, TOL, 'brush 20, soak 20, rinse 10, hang 10, dry 720', 60",
+        "K4, TOL, PEL, 'brush 20, soak 40, rinse 30, dry 720', 90",
+        "K3, TOL, OUN-U, 'brush 20, soak 40, rinse 30, dry 720', 90",
+        "K5, PEL, BRN, 'brush 20, pick 15, soak 15, rinse 10, hang 15, dry 720', 75",
+        "K2, OUN-U, OUN-L, 'brush 20, soak 20, rinse 10, hang 10, dry 720', 60",
         "K1, BRN, BRN, 'check-rinse 15', 15"
     })
     void givesTheRecipesOfTheScenario(String kitSet, String from, String to, String steps, int crewMin) {
         Turnaround turnaround = turnaround(kitSet, from, to);
         assertThat(steps(turnaround)).isEqualTo(steps);
         assertThat(turnaround.crewMin()).isEqualTo(crewMin);
-        assertThat(turnaround.unattendedMin()).isZero();
+        assertThat(turnaround.unattendedMin()).isEqualTo(from.equals(to) ? 0 : 720);
         assertThat(turnaround.possible()).isTrue();
     }
 
@@ -72,7 +72,7 @@ class TurnaroundPlannerTest {
                 "TOL", "LTW", WaterPest.PestStatus.KNOWN, ROUND.header().firstDay(), "event"));
         Turnaround turnaround =
                 new TransferRules(found).needed(found.store().kitSet("K4").orElseThrow(), List.of("TOL"), "PEL");
-        assertThat(steps(turnaround)).isEqualTo("brush 20, pick 15, soak 40, rinse 30");
+        assertThat(steps(turnaround)).isEqualTo("brush 20, pick 15, soak 40, rinse 30, dry 720");
         assertThat(turnaround.crewMin()).isEqualTo(105);
     }
 

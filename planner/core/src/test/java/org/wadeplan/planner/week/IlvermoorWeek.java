@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.wadeplan.planner.decon.DeconStep;
 import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.decon.TurnaroundTable;
+import org.wadeplan.planner.effort.BatteryNeed;
 import org.wadeplan.planner.effort.PartEffort;
 import org.wadeplan.planner.effort.VisitEffort;
 import org.wadeplan.planner.files.RoundReader;
@@ -77,7 +78,9 @@ public final class IlvermoorWeek {
                     method,
                     words.stream().skip(2).map(IlvermoorWeek::effort).toList(),
                     Optional.empty(),
-                    Optional.empty()));
+                    method.startsWith("EFISH")
+                            ? Optional.of(new BatteryNeed(2500, 2000, 1.25, 2, "by hand"))
+                            : Optional.empty()));
             kits.addAll(kits(round, site, method));
         }
         return new WeekInputs(round, decisions, efforts, kits, turnarounds(round));

@@ -1,5 +1,6 @@
 package org.wadeplan.desktop.app;
 
+import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,12 +17,17 @@ import org.wadeplan.desktop.session.WrittenPack;
 import org.wadeplan.desktop.work.WorkProgress;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.DiskException;
+import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.files.RoundReader;
 import org.wadeplan.planner.pack.PackFile;
 import org.wadeplan.planner.pack.PackResult;
 import org.wadeplan.planner.pack.PackWriter;
+import org.wadeplan.planner.plan.PlanCheck;
+import org.wadeplan.planner.plan.PlanOptions;
 import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.plan.RoundPlanner;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.week.Progress;
 
 /** The planner, plugged in. The only class of the window that calls it. */
 public final class CoreDesk implements RoundDesk {
@@ -49,15 +55,43 @@ public final class CoreDesk implements RoundDesk {
                     read.value().map(Skies::of).orElse(List.of()));
         }
         Round round = read.value().orElseThrow();
-        return new OpenedRound(read.value(), Optional.empty(), read.problems(), Skies.of(round));
+        RoundPlan plan = RoundPlanner.plan(round, PlanOptions.usual(), new Steps(progress));
+        progress.at("check", 1);
+        List<Problem> problems = Stream.of(read.problems(), plan.findings(), PlanCheck.findings(round, plan))
+                .flatMap(List::stream)
+                .distinct()
+                .sorted(Problem.WORST_FIRST)
+                .toList();
+        return new OpenedRound(read.value(), Optional.of(plan), problems, Skies.of(round));
     }
 
     @Override
     public WrittenPack print(Round round, RoundPlan plan, Path folder, WorkProgress progress) throws DiskException {
         progress.at("pages", 0);
         PackResult result = PackWriter.write(round, plan, folder, clock.instant());
+        if (!result.written()) {
+            throw new DiskException(
+                    folder,
+                    "nothing was written: " + result.problems().get(0).found(),
+                    result.problems().get(0).remedy(),
+                    new IOException("a private value would have gone out"));
+        }
         return new WrittenPack(
                 result.folder(), result.files().stream().map(CoreDesk::file).toList(), result.leftOver());
+    }
+
+    /** The planner's own way of telling, in the window's. */
+    private record Steps(WorkProgress progress) implements Progress {
+
+        @Override
+        public void report(int done, int of, String words) {
+            progress.at(words, of > 0 ? (double) done / of : 0);
+        }
+
+        @Override
+        public boolean cancelled() {
+            return progress.cancelled();
+        }
     }
 
     private static WrittenPack.WrittenFile file(PackFile file) {

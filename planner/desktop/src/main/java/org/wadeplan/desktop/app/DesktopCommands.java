@@ -99,6 +99,7 @@ final class DesktopCommands {
         add("picture.selected", MenuName.PICTURE, Shortcut.plain("F"), isOpen(), () -> {
             onPicture(models.map()::fitSelected, models.week()::fitSelected);
         });
+        add("picture.key", MenuName.PICTURE, Shortcut.plain("K"), isOpen(), models.text()::toggleKey);
         add("site.next", MenuName.PICTURE, Shortcut.plain("N"), isOpen(), () -> session.step(1));
         add("site.previous", MenuName.PICTURE, Shortcut.plain("P"), isOpen(), () -> session.step(-1));
     }

@@ -14,6 +14,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -73,8 +74,9 @@ public final class MainWindow implements WindowActs {
     private void screens(Asking asking) {
         MapView map = new MapView(models.map(), models.week().factsProperty(), commands, models.text());
         WeekView week = new WeekView(models.week(), commands, models.text());
-        ProblemsView problems = new ProblemsView(models.problems());
-        PackView pack = new PackView(models.pack(), commands.named("pack.write"), () -> choosePackFolder(asking));
+        ProblemsView problems = new ProblemsView(models.problems(), models.text());
+        PackView pack = new PackView(
+                models.pack(), commands.named("pack.write"), () -> choosePackFolder(asking), models.text());
         put(Screen.MAP, map, map.panes());
         put(Screen.WEEK, week, week.panes());
         put(Screen.PROBLEMS, problems, problems.panes());
@@ -147,6 +149,8 @@ public final class MainWindow implements WindowActs {
         what.textProperty()
                 .bind(Bindings.createStringBinding(
                         this::titleAndVersion, models.session().sessionProperty()));
+        what.setTooltip(new Tooltip());
+        what.getTooltip().textProperty().bind(what.textProperty());
         tools.getChildren().addAll(space, what);
         return tools;
     }

@@ -67,8 +67,8 @@ public final class StartCheck {
     private Optional<String> display() {
         String display = surroundings.getOrDefault("DISPLAY", "");
         if (display.isBlank()) {
-            return Optional.of("there is no display (DISPLAY is not set). Start it on a desktop; every command line"
-                    + " command works without one");
+            return Optional.of("there is no display (DISPLAY is not set). Start it on a desktop; everything that"
+                    + " is not the window works without one");
         }
         boolean local = display.matches(":\\d+(\\.\\d+)?");
         Path socket = root.resolve("tmp/.X11-unix/X" + display.replaceAll("^:|\\..*$", ""));

@@ -6,6 +6,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.Region;
 import org.wadeplan.desktop.words.Words;
 
 /** Menus and buttons made from the list of commands. */
@@ -47,6 +48,7 @@ public final class CommandMenus {
     /** A button that does the command; its tip names the shortcut. */
     public static Button button(AppCommand command) {
         Button button = new Button(command.words());
+        button.setMinWidth(Region.USE_PREF_SIZE);
         button.setId("button-" + command.id());
         button.disableProperty().bind(command.enabled().not());
         button.setOnAction(event -> command.run());

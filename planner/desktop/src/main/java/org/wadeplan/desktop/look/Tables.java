@@ -35,6 +35,13 @@ public final class Tables {
         return column;
     }
 
+    /** Columns grow and shrink with the text. */
+    public static void growWith(TableView<?> table, TextSize text) {
+        text.sizePxProperty().addListener((property, before, now) -> table.getColumns()
+                .forEach(column ->
+                        column.setPrefWidth(column.getPrefWidth() * now.doubleValue() / before.doubleValue())));
+    }
+
     public static Label empty(String key) {
         Label label = new Label(Words.of(key));
         label.setWrapText(true);

@@ -1,9 +1,12 @@
 package org.wadeplan.desktop.look;
 
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.scene.Node;
 
-/** The size of all text, pixels. Everything else is laid out in multiples of it. */
+/** The size of all text, pixels, of which all else is a multiple; and whether pictures show the key to their signs. */
 public final class TextSize {
 
     public static final double USUAL_PX = 14;
@@ -11,6 +14,19 @@ public final class TextSize {
     private static final double LARGEST_PX = 28;
 
     private final ReadOnlyDoubleWrapper sizePx = new ReadOnlyDoubleWrapper(USUAL_PX);
+
+    private final BooleanProperty keyShown = new SimpleBooleanProperty(true);
+
+    public void toggleKey() {
+        keyShown.set(!keyShown.get());
+    }
+
+    /** The node, there only while keys are shown. */
+    public <N extends Node> N shownWithKey(N key) {
+        key.visibleProperty().bind(keyShown);
+        key.managedProperty().bind(keyShown);
+        return key;
+    }
 
     public ReadOnlyDoubleProperty sizePxProperty() {
         return sizePx.getReadOnlyProperty();

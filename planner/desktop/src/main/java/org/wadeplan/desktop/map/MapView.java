@@ -9,9 +9,8 @@ import javafx.scene.control.TableView;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import org.wadeplan.desktop.command.CommandList;
 import org.wadeplan.desktop.command.CommandMenus;
 import org.wadeplan.desktop.look.Fact;
@@ -33,8 +32,9 @@ public final class MapView extends BorderPane {
         pane = new MapPane(model, text);
         BorderPane picture = new BorderPane(pane);
         picture.setTop(tools(commands));
-        picture.setBottom(new javafx.scene.layout.VBox(key(), foot(model)));
-        SplitPane beside = new SplitPane(sites(model), this.facts);
+        picture.setBottom(new VBox(text.shownWithKey(key()), foot(model)));
+        picture.setMinWidth(0);
+        SplitPane beside = new SplitPane(sites(model, text), this.facts);
         beside.setOrientation(Orientation.VERTICAL);
         beside.setDividerPositions(0.62);
         SplitPane split = new SplitPane(picture, beside);
@@ -48,9 +48,9 @@ public final class MapView extends BorderPane {
         return List.of(pane, table, facts);
     }
 
-    private static HBox tools(CommandList commands) {
-        HBox tools = new HBox();
-        tools.getStyleClass().add("tools");
+    private static FlowPane tools(CommandList commands) {
+        FlowPane tools = new FlowPane();
+        tools.getStyleClass().add("tools-wrapping");
         for (String id :
                 List.of("picture.in", "picture.out", "picture.all", "picture.selected", "site.previous", "site.next")) {
             tools.getChildren().add(CommandMenus.button(commands.named(id)));
@@ -77,7 +77,7 @@ public final class MapView extends BorderPane {
         return new Label(Words.of(words), box);
     }
 
-    private HBox foot(MapViewModel model) {
+    private FlowPane foot(MapViewModel model) {
         Label place = new Label(Words.of("map.pointAt"));
         place.setId("map-place");
         Label system = new Label();
@@ -89,30 +89,24 @@ public final class MapView extends BorderPane {
         pane.addEventHandler(
                 MouseEvent.MOUSE_MOVED, move -> place.setText(model.coordinates(move.getX(), move.getY())));
         pane.addEventHandler(MouseEvent.MOUSE_EXITED, leave -> place.setText(Words.of("map.pointAt")));
-        HBox foot = new HBox(place, spacer(), system);
+        FlowPane foot = new FlowPane(place, system);
         foot.getStyleClass().add("foot");
-        place.setMinWidth(USE_PREF_SIZE);
         return foot;
     }
 
-    private static Region spacer() {
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
-        return space;
-    }
-
-    private TableView<SiteRow> sites(MapViewModel model) {
+    private TableView<SiteRow> sites(MapViewModel model, TextSize text) {
         table.setId("site-table");
         table.setAccessibleText(Words.of("map.tableSpoken"));
         table.setPlaceholder(Tables.empty("map.noSites"));
         table.getColumns().add(Tables.column("site.code", 5.2, SiteRow::site));
-        table.getColumns().add(Tables.markColumn("site.state", 12, SiteRow::mark, SiteRow::state));
+        table.getColumns().add(Tables.markColumn("site.state", 11, SiteRow::mark, SiteRow::state));
         table.getColumns().add(Tables.column("site.days", 6.6, SiteRow::days));
         table.getColumns().add(Tables.column("site.crews", 3.4, SiteRow::crews));
         table.getColumns().add(Tables.column("site.method", 8, SiteRow::method));
         table.getColumns().add(Tables.column("site.rule", 3, SiteRow::rule));
-        table.getColumns().add(Tables.column("site.stream", 4.2, SiteRow::stream));
-        table.getColumns().add(Tables.column("site.name", 9, SiteRow::name));
+        table.getColumns().add(Tables.column("site.stream", 4.6, SiteRow::stream));
+        table.getColumns().add(Tables.column("site.name", 8, SiteRow::name));
+        Tables.growWith(table, text);
         Tables.follow(
                 table, model.rowsProperty(), model.selectedProperty(), SiteRow::site, row -> model.select(row.site()));
         return table;

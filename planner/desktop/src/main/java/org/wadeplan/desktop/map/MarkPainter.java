@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.Envelope;
 import org.wadeplan.desktop.look.Mark;
 import org.wadeplan.desktop.look.Palette;
 import org.wadeplan.geo.crs.MetricPoint;
@@ -24,11 +25,13 @@ final class MarkPainter {
     private final GraphicsContext pen;
     private final ViewBox view;
     private final MapLabels labels;
+    private final Envelope ground;
 
     MarkPainter(GraphicsContext pen, ViewBox view, MapLabels labels) {
         this.pen = pen;
         this.view = view;
         this.labels = labels;
+        this.ground = view.ground();
     }
 
     void paint(MapPicture picture, Optional<String> selected) {
@@ -44,7 +47,7 @@ final class MarkPainter {
     }
 
     private void arrows(StreamShape stream) {
-        if (!view.ground().intersects(stream.box())) {
+        if (!ground.intersects(stream.box())) {
             return;
         }
         pen.setFill(Palette.STREAM);

@@ -13,6 +13,7 @@ import javafx.scene.layout.VBox;
 import org.wadeplan.desktop.command.AppCommand;
 import org.wadeplan.desktop.command.CommandMenus;
 import org.wadeplan.desktop.look.Tables;
+import org.wadeplan.desktop.look.TextSize;
 import org.wadeplan.desktop.words.Words;
 
 /** The pack: where to, what, and what came of it. */
@@ -21,7 +22,7 @@ public final class PackView extends BorderPane {
     private final TableView<PackLine> table = new TableView<>();
     private final TextField folder = new TextField();
 
-    public PackView(PackViewModel model, AppCommand write, Runnable chooseFolder) {
+    public PackView(PackViewModel model, AppCommand write, Runnable chooseFolder, TextSize text) {
         setId("pack-screen");
         folder.setId("pack-folder");
         folder.textProperty().bindBidirectional(model.folderProperty());
@@ -41,6 +42,7 @@ public final class PackView extends BorderPane {
         where.getStyleClass().add("tools");
         setTop(new VBox(where, mind(model)));
         setCenter(lines(model));
+        Tables.growWith(table, text);
         setBottom(result(model));
     }
 
@@ -82,6 +84,7 @@ public final class PackView extends BorderPane {
         Label result = new Label();
         result.setId("pack-result");
         result.setWrapText(true);
+        result.setMaxWidth(Double.MAX_VALUE);
         result.getStyleClass().add("result");
         result.textProperty().bind(model.resultProperty());
         result.managedProperty().bind(result.textProperty().isNotEmpty());

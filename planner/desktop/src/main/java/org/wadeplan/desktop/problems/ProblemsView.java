@@ -19,6 +19,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.wadeplan.desktop.look.Mark;
 import org.wadeplan.desktop.look.Tables;
+import org.wadeplan.desktop.look.TextSize;
 import org.wadeplan.desktop.words.Words;
 import org.wadeplan.geo.problem.Severity;
 
@@ -30,14 +31,14 @@ public final class ProblemsView extends BorderPane {
     private final VBox detail = new VBox();
     private final ScrollPane scroll = new ScrollPane(detail);
 
-    public ProblemsView(ProblemsViewModel model) {
+    public ProblemsView(ProblemsViewModel model, TextSize text) {
         this.model = model;
         setId("problems-screen");
         detail.setId("problem-detail");
         detail.getStyleClass().add("facts");
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(true);
-        SplitPane split = new SplitPane(table(), scroll);
+        SplitPane split = new SplitPane(table(text), scroll);
         split.setOrientation(Orientation.VERTICAL);
         split.setDividerPositions(0.6);
         setTop(filters());
@@ -77,13 +78,12 @@ public final class ProblemsView extends BorderPane {
         return button;
     }
 
-    private TableView<ProblemRow> table() {
+    private TableView<ProblemRow> table(TextSize text) {
         table.setId("problem-table");
         table.setAccessibleText(Words.of("problems.tableSpoken"));
         Label empty = Tables.empty("problems.none");
         table.setPlaceholder(empty);
-        model.rowsProperty().addListener(change -> empty.setText(model.emptyWords()));
-        empty.setText(model.emptyWords());
+        empty.textProperty().bind(model.emptyWordsProperty());
         table.getColumns()
                 .add(Tables.markColumn(
                         "problems.severity",
@@ -101,12 +101,18 @@ public final class ProblemsView extends BorderPane {
                 .add(Tables.column("problems.remedy", 24, row -> row.problem().remedy()));
         table.getColumns()
                 .add(Tables.column("problems.code", 10, row -> row.problem().code()));
+        Tables.growWith(table, text);
         Tables.follow(
                 table,
                 model.rowsProperty(),
                 model.chosenIdProperty(),
                 ProblemRow::id,
                 row -> model.choose(Optional.of(row)));
+        jumpOnEnterOrDoubleClick(table);
+        return table;
+    }
+
+    private void jumpOnEnterOrDoubleClick(TableView<ProblemRow> table) {
         table.addEventHandler(KeyEvent.KEY_PRESSED, press -> {
             if (press.getCode() == KeyCode.ENTER) {
                 model.jump();
@@ -118,16 +124,17 @@ public final class ProblemsView extends BorderPane {
                 model.jump();
             }
         });
-        return table;
     }
 
     private void show(Optional<ProblemRow> chosen) {
         detail.getChildren().clear();
         if (chosen.isEmpty()) {
+            scroll.setAccessibleText(Words.of("problems.choose"));
             detail.getChildren().add(Tables.empty("problems.choose"));
             return;
         }
         ProblemRow row = chosen.get();
+        scroll.setAccessibleText(row.problem().sentence());
         detail.getChildren().add(actions(row));
         add("problems.found", row.problem().found());
         add("problems.allowed", row.problem().expected());

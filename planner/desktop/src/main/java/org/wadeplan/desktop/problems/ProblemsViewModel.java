@@ -7,6 +7,8 @@ import java.util.Set;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.wadeplan.desktop.session.PlanSession;
 import org.wadeplan.desktop.session.Screen;
@@ -28,6 +30,7 @@ public final class ProblemsViewModel {
     private final ReadOnlyObjectWrapper<List<ProblemRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<ProblemRow>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> chosenId = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper emptyWords = new ReadOnlyStringWrapper("");
     private final ObjectProperty<Optional<Severity>> only = new SimpleObjectProperty<>(Optional.empty());
 
     public ProblemsViewModel(SessionModel model) {
@@ -68,6 +71,7 @@ public final class ProblemsViewModel {
             }
         }
         rows.set(List.copyOf(made));
+        emptyWords.set(whyEmpty());
         choose(made.stream().findFirst());
     }
 
@@ -135,10 +139,14 @@ public final class ProblemsViewModel {
     }
 
     /** In place of the list where it is empty. */
-    public String emptyWords() {
-        return Words.of(
-                model.session().isEmpty()
-                        ? "problems.nothingOpen"
-                        : only.get().isPresent() ? "problems.noneOfKind" : "problems.none");
+    public ReadOnlyStringProperty emptyWordsProperty() {
+        return emptyWords.getReadOnlyProperty();
+    }
+
+    private String whyEmpty() {
+        if (model.session().isEmpty()) {
+            return Words.of("problems.nothingOpen");
+        }
+        return Words.of(only.get().isPresent() ? "problems.noneOfKind" : "problems.none");
     }
 }

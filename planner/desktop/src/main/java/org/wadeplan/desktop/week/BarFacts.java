@@ -3,10 +3,13 @@ package org.wadeplan.desktop.week;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.wadeplan.desktop.look.Fact;
 import org.wadeplan.desktop.words.Times;
 import org.wadeplan.desktop.words.Words;
+import org.wadeplan.geo.reach.Reach;
+import org.wadeplan.geo.reach.Stake;
 import org.wadeplan.planner.decon.DeconStep;
 import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.method.MethodDecision;
@@ -50,8 +53,42 @@ final class BarFacts {
                 .filter(left -> left.site().equals(site))
                 .map(Unplaced::reasons)
                 .forEach(reasons -> made.add("fact.notPlaced", String.join("\n", reasons)));
+        made.visits(site);
         made.method(site);
+        plan.reach(site).ifPresent(reach -> made.add("fact.reach", reachWords(reach)));
         return List.copyOf(made.facts);
+    }
+
+    private void visits(String site) {
+        for (CrewDay day : plan.week().crewDays()) {
+            for (Activity visit : day.visits()) {
+                if (visit.site().filter(site::equals).isPresent()) {
+                    add("fact.visit", Words.of("fact.visitLine", WeekBuilder.what(visit), day.crew(), when(visit)));
+                    WeekBuilder.placement(plan, visit).ifPresent(placed -> add("fact.whyHere", placed.binding()));
+                    permissions(site, day);
+                }
+            }
+        }
+    }
+
+    private static String reachWords(Reach reach) {
+        return Words.of(
+                "fact.reachLine",
+                String.format(Locale.ROOT, "%.0f", reach.rule().lengthM()),
+                stakeWords(reach.start()),
+                stakeWords(reach.end()),
+                reach.stakeBank().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static String stakeWords(Stake stake) {
+        return String.format(
+                Locale.ROOT,
+                "%s (E %.0f N %.0f; %.5f, %.5f)",
+                stake.name(),
+                stake.at().eastM(),
+                stake.at().northM(),
+                stake.lonLat().latDeg(),
+                stake.lonLat().lonDeg());
     }
 
     private void add(String headKey, String text) {
@@ -168,7 +205,7 @@ final class BarFacts {
         return Words.of(
                 "fact.cover",
                 cover.pest(),
-                cover.material().name().toLowerCase(java.util.Locale.ROOT),
+                cover.material().name().toLowerCase(Locale.ROOT),
                 cover.treatment(),
                 cover.grade());
     }

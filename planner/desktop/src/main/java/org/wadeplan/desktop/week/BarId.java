@@ -1,5 +1,6 @@
 package org.wadeplan.desktop.week;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.wadeplan.planner.plan.RoundPlan;
@@ -24,12 +25,23 @@ final class BarId {
         return "kit " + kitSet + " " + of(day, use);
     }
 
+    /** A stretch of a thing, on one day. */
+    static String stretch(String thing, LocalDate date, BarKind kind) {
+        return thing + "@" + date + kind;
+    }
+
+    static String thing(String id) {
+        int at = id.indexOf('@');
+        return at < 0 ? id : id.substring(0, at);
+    }
+
     /** A crew's activity and the day it belongs to. */
     record Placed(CrewDay day, Activity activity) {}
 
     /** The activity of a crew's bar, or the use of a kit set's. */
     static Optional<Placed> activity(RoundPlan plan, String id) {
-        String crewPart = id.startsWith("kit ") ? id.substring(id.indexOf("crew ")) : id;
+        String thing = thing(id);
+        String crewPart = thing.startsWith("kit ") ? thing.substring(thing.indexOf("crew ")) : thing;
         for (CrewDay day : plan.week().crewDays()) {
             for (Activity activity : day.activities()) {
                 if (of(day, activity).equals(crewPart)) {
@@ -43,6 +55,6 @@ final class BarId {
     /** The cleaning of a kit set's bar. */
     static Optional<DeconTask> decon(RoundPlan plan, String id) {
         List<DeconTask> tasks = plan.week().decon();
-        return tasks.stream().filter(task -> of(task).equals(id)).findFirst();
+        return tasks.stream().filter(task -> of(task).equals(thing(id))).findFirst();
     }
 }

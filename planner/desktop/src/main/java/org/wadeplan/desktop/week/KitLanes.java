@@ -97,7 +97,7 @@ final class KitLanes {
                 int from = Math.max(fromMin, clock.minutes(stretch.from()));
                 int to = Math.min(toMin, clock.minutes(stretch.to()));
                 if (from < to) {
-                    bars.add(bar(set, stretch, from, to));
+                    bars.add(bar(set, stretch, date, from, to));
                 }
             }
             if (!bars.isEmpty()) {
@@ -107,7 +107,7 @@ final class KitLanes {
         return lanes;
     }
 
-    private WeekBar bar(String set, Stretch stretch, int from, int to) {
+    private WeekBar bar(String set, Stretch stretch, LocalDate date, int from, int to) {
         String spoken = stretch.kind() == BarKind.RELEASED
                 ? Words.of("week.releasedSpoken", set, Times.dayClock(stretch.from(), zone))
                 : Words.of(
@@ -118,7 +118,7 @@ final class KitLanes {
                         Times.dayClock(stretch.from(), zone),
                         Times.dayClock(stretch.to(), zone));
         return new WeekBar(
-                stretch.id(),
+                BarId.stretch(stretch.id(), date, stretch.kind()),
                 stretch.kind(),
                 from,
                 to,

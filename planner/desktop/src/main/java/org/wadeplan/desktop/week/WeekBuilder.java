@@ -127,7 +127,7 @@ final class WeekBuilder {
             case VISIT ->
                 activity.place()
                         + activity.part().map(part -> " " + part.word()).orElse("");
-            case TRAVEL -> activity.place();
+            case TRAVEL -> "→ " + activity.place();
             default -> BarKind.of(activity.kind()).words();
         };
     }

@@ -51,7 +51,8 @@ final class WeekPane extends ScrollPane {
         Optional<WeekPicture> picture = model.pictureProperty().get();
         if (picture.isEmpty()) {
             sheet = Optional.empty();
-            Label empty = new Label(model.emptyWords());
+            Label empty = new Label();
+            empty.textProperty().bind(model.emptyWordsProperty());
             empty.setId("week-empty");
             empty.getStyleClass().add("empty-words");
             empty.setWrapText(true);

@@ -57,33 +57,21 @@ public record WeekPicture(int fromMin, int toMin, List<DayBand> days) {
     private static WeekBar next(List<Lane> filled, int row, int at, Step step) {
         WeekBar bar = filled.get(row).bars().get(at);
         return switch (step) {
-            case LEFT -> along(filled.get(row).bars(), at, -1);
-            case RIGHT -> along(filled.get(row).bars(), at, 1);
+            case LEFT -> filled.get(row).bars().get(Math.max(0, at - 1));
+            case RIGHT ->
+                filled.get(row).bars().get(Math.min(filled.get(row).bars().size() - 1, at + 1));
             case UP -> across(filled, row, -1, bar);
             case DOWN -> across(filled, row, 1, bar);
         };
     }
 
-    /** Passes over bars that stand for the same thing. */
-    private static WeekBar along(List<WeekBar> bars, int at, int by) {
-        for (int i = at + by; i >= 0 && i < bars.size(); i += by) {
-            if (!bars.get(i).id().equals(bars.get(at).id())) {
-                return bars.get(i);
-            }
-        }
-        return bars.get(at);
-    }
-
     private static WeekBar across(List<Lane> filled, int row, int by, WeekBar bar) {
         int middle = bar.fromMin() + bar.toMin();
-        for (int i = row + by; i >= 0 && i < filled.size(); i += by) {
-            Optional<WeekBar> nearest = filled.get(i).bars().stream()
-                    .filter(other -> !other.id().equals(bar.id()))
-                    .min(Comparator.comparingInt(other -> Math.abs(other.fromMin() + other.toMin() - middle)));
-            if (nearest.isPresent()) {
-                return nearest.get();
-            }
-        }
-        return bar;
+        int other = row + by;
+        return other < 0 || other >= filled.size()
+                ? bar
+                : filled.get(other).bars().stream()
+                        .min(Comparator.comparingInt(near -> Math.abs(near.fromMin() + near.toMin() - middle)))
+                        .orElse(bar);
     }
 }

@@ -14,6 +14,8 @@ import javafx.scene.shape.Line;
 /** Lays the days out below each other: hours across, night and tide behind, lanes with bars. */
 final class WeekSheet extends Pane {
 
+    private static final int WHISKER_MIN = 60;
+
     private final WeekPicture picture;
     private final double em;
     private final double gutterPx;
@@ -31,7 +33,7 @@ final class WeekSheet extends Pane {
     WeekSheet(WeekPicture picture, double em, double widthPx) {
         this.picture = picture;
         this.em = em;
-        this.gutterPx = em * 5.6;
+        this.gutterPx = em * 6.6;
         this.pxPerMin = Math.max(0.1, (widthPx - gutterPx - 2 * em) / (picture.toMin() - picture.fromMin()));
         getStyleClass().add("week-sheet");
         gutter.getStyleClass().add("week-gutter");
@@ -130,16 +132,21 @@ final class WeekSheet extends Pane {
         }
     }
 
-    /** How much later the visit could run: a thin line over the lane with a stop at its end. */
+    /**
+     * How much later the visit could start: a thin line over the lane with a stop at its end. More than an hour ends in
+     * an arrow, because long whiskers would lie over each other; the table has the figure.
+     */
     private void whisker(int fromMin, int slackMin, double y, double height) {
         if (slackMin <= 0) {
             return;
         }
+        boolean more = slackMin > WHISKER_MIN;
         double from = x(fromMin);
-        double to = x(fromMin + slackMin);
+        double to = x(fromMin + Math.min(slackMin, WHISKER_MIN));
         Line line = new Line(from, y, to, y);
-        Line stop = new Line(to, y - height / 2, to, y + height / 2);
-        for (Line part : List.of(line, stop)) {
+        Line upper = new Line(to, y, more ? to - height / 2 : to, y - height / 2);
+        Line lower = new Line(to, y, more ? to - height / 2 : to, y + height / 2);
+        for (Line part : List.of(line, upper, lower)) {
             part.getStyleClass().add("slack");
             part.setMouseTransparent(true);
             getChildren().add(part);
@@ -170,7 +177,7 @@ final class WeekSheet extends Pane {
 
     void mark(Optional<String> selected, Optional<String> site) {
         for (BarNode node : bars) {
-            boolean chosen = selected.filter(node.bar().id()::equals).isPresent();
+            boolean chosen = selected.filter(node.bar()::sameThing).isPresent();
             boolean same = site.isPresent() && node.bar().site().equals(site);
             node.mark(chosen, same);
         }

@@ -7,7 +7,6 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.wadeplan.desktop.command.CommandList;
@@ -28,8 +27,8 @@ public final class WeekView extends BorderPane {
         pane = new WeekPane(model, text);
         reasons = new FactsView("week-why", model.factsProperty(), "week.chooseBar");
         BorderPane picture = new BorderPane(pane);
-        picture.setTop(new VBox(tools(commands), key()));
-        SplitPane below = new SplitPane(rows(model), reasons);
+        picture.setTop(new VBox(tools(commands), text.shownWithKey(key())));
+        SplitPane below = new SplitPane(rows(model, text), reasons);
         below.setDividerPositions(0.62);
         SplitPane split = new SplitPane(picture, below);
         split.setOrientation(Orientation.VERTICAL);
@@ -43,9 +42,9 @@ public final class WeekView extends BorderPane {
         return List.of(pane, table, reasons);
     }
 
-    private static HBox tools(CommandList commands) {
-        HBox tools = new HBox();
-        tools.getStyleClass().add("tools");
+    private static FlowPane tools(CommandList commands) {
+        FlowPane tools = new FlowPane();
+        tools.getStyleClass().add("tools-wrapping");
         for (String id :
                 List.of("picture.in", "picture.out", "picture.all", "picture.selected", "site.previous", "site.next")) {
             tools.getChildren().add(CommandMenus.button(commands.named(id)));
@@ -74,7 +73,7 @@ public final class WeekView extends BorderPane {
         return new Label(words, box);
     }
 
-    private TableView<WeekRow> rows(WeekViewModel model) {
+    private TableView<WeekRow> rows(WeekViewModel model, TextSize text) {
         table.setId("week-table");
         table.setAccessibleText(Words.of("week.tableSpoken"));
         table.setPlaceholder(Tables.empty("week.noRows"));
@@ -87,6 +86,7 @@ public final class WeekView extends BorderPane {
         table.getColumns().add(Tables.column("week.kitSets", 5, WeekRow::kitSets));
         table.getColumns().add(Tables.column("week.slack", 6, WeekRow::slack));
         table.getColumns().add(Tables.column("week.boundBy", 16, WeekRow::boundBy));
+        Tables.growWith(table, text);
         Tables.follow(
                 table, model.rowsProperty(), model.selectedBarProperty(), WeekRow::id, row -> model.select(row.id()));
         return table;

@@ -6,6 +6,8 @@ import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import org.wadeplan.desktop.look.Fact;
 import org.wadeplan.desktop.session.OpenedRound;
 import org.wadeplan.desktop.session.PlanSession;
@@ -26,6 +28,7 @@ public final class WeekViewModel {
     private final ReadOnlyObjectWrapper<Optional<String>> selectedBar = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> selectedSite = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<List<Fact>> facts = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyStringWrapper emptyWords = new ReadOnlyStringWrapper(whyEmpty(Optional.empty()));
     private final ReadOnlyDoubleWrapper zoom = new ReadOnlyDoubleWrapper(1);
     private Optional<OpenedRound> shown = Optional.empty();
 
@@ -65,6 +68,7 @@ public final class WeekViewModel {
         Optional<OpenedRound> opened = now.map(PlanSession::opened);
         if (!opened.equals(shown)) {
             shown = opened;
+            emptyWords.set(whyEmpty(now));
             picture.set(opened.flatMap(read -> read.round()
                     .flatMap(round -> read.plan().map(plan -> WeekBuilder.picture(round, plan, read.skies())))));
             rows.set(opened.flatMap(read -> read.round().flatMap(round -> read.plan()
@@ -89,9 +93,12 @@ public final class WeekViewModel {
     }
 
     /** Why there is no timeline; shown in its place. */
-    public String emptyWords() {
-        return model.session()
-                .map(now -> Words.of("week.notPlanned", Words.count("count.error", now.count(Severity.ERROR))))
+    public ReadOnlyStringProperty emptyWordsProperty() {
+        return emptyWords.getReadOnlyProperty();
+    }
+
+    private static String whyEmpty(Optional<PlanSession> session) {
+        return session.map(now -> Words.of("week.notPlanned", Words.count("count.error", now.count(Severity.ERROR))))
                 .orElse(Words.of("week.nothingOpen"));
     }
 

@@ -80,6 +80,8 @@ public final class InventedWeek {
                 new TurnaroundTable(List.of()),
                 week(),
                 new KitPlan(List.of(), List.of()),
+                List.of(),
+                true,
                 problems());
     }
 

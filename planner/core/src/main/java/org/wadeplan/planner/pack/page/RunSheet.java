@@ -67,11 +67,13 @@ record RunSheet(
                         clock.timeOn(day.date(), day.start()) + " to " + clock.timeOn(day.date(), day.end()) + ", "
                                 + hours(Duration.between(day.start(), day.end()).toMinutes()) + ", times in "
                                 + clock.zone()),
-                new Fact("Times", "room for slow days: four visits in five end by the time in To"));
+                new Fact("Times", "four visits in five end by the time under To"));
     }
 
     private static String hours(long minutes) {
-        return String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
+        return minutes < 60
+                ? minutes + " min"
+                : String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
     }
 
     private static List<String> warnings(PlanSource source, CrewDay day) {
@@ -81,10 +83,14 @@ record RunSheet(
                 warnings.add("NOT AUTHORISED: " + visit.site().id() + ". " + awaiting(source, visit));
             }
         }
-        for (Shortage shortage : source.plan().kit().shortages()) {
-            if (shortage.date().equals(day.date()) && shortage.crews().contains(day.crew())) {
-                warnings.add("Short of " + shortage.kind() + ": " + shortage.reason() + " " + shortage.remedy());
-            }
+        List<String> shortOf = source.plan().kit().shortages().stream()
+                .filter(shortage ->
+                        shortage.date().equals(day.date()) && shortage.crews().contains(day.crew()))
+                .map(Shortage::kind)
+                .toList();
+        if (!shortOf.isEmpty()) {
+            warnings.add(
+                    "Short of " + String.join(", ", shortOf) + ": the load list says why; settle it before leaving.");
         }
         return warnings;
     }

@@ -69,6 +69,7 @@ final class ModelBuilder {
                 new TreatmentBuilder(inputs).build(),
                 round.biosecurity().resources(),
                 kinds,
+                new PackBook(inputs, jobs.stops()),
                 rinseMin(),
                 people.size(),
                 vehicles.size(),

@@ -46,10 +46,7 @@ final class RuinRecreate {
                 best = current;
                 bestScore = currentScore;
             }
-            progress.report(
-                    i + 1,
-                    iterations,
-                    "week: " + bestScore.levels()[Score.CREW_MINUTES] + " crew minutes of travel and cleaning");
+            progress.report(i + 1, iterations, "order of visits");
         }
         return best;
     }

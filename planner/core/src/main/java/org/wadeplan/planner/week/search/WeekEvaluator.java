@@ -97,6 +97,10 @@ final class WeekEvaluator {
             failure = "a kit set would be left dirty, or traps in the water, at the end of the round";
             return Optional.empty();
         }
+        if (!model.packs().enough(model, state)) {
+            failure = explain ? model.packs().words(model, state) : "";
+            return Optional.empty();
+        }
         if (!uses.enough(explain)) {
             failure = uses.failure();
             return Optional.empty();

@@ -20,6 +20,7 @@ import org.wadeplan.planner.week.Unplaced;
  * @param places names of sites and, last, the depot
  * @param driveMin minutes between places
  * @param treatments for each kit set and water; one column more for what it was exposed to before the round
+ * @param packs battery packs by day
  * @param rinseMin check-rinse between two sites of one water, minutes
  */
 // Arrays because the inner loop of the search reads them millions of times; nobody compares these records.
@@ -40,6 +41,7 @@ record WeekModel(
         SetTreatment[][] treatments,
         List<DeconResource> resources,
         List<CertifiedKind> kinds,
+        PackBook packs,
         int rinseMin,
         int personCount,
         int vehicleCount,

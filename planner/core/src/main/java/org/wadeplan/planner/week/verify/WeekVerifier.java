@@ -32,6 +32,7 @@ public final class WeekVerifier {
             new CleaningRule(),
             new BathRule(),
             new CertificateRule(),
+            new BatteryRule(),
             new PartsRule(),
             new EverySiteRule());
 

@@ -88,6 +88,7 @@ class WeekRuleTest {
                         week, week.decon().stream().map(WeekRuleTest::hasty).toList())));
         breaks.put(BathRule.class, week(week -> decon(week, twelvefold(week.decon()))));
         breaks.put(CertificateRule.class, round(change -> change.store(store -> uncertified(store, "backpack-unit"))));
+        breaks.put(BatteryRule.class, round(change -> change.store(store -> without(store, "battery-pack"))));
         breaks.put(PartsRule.class, activity(part(VisitPart.LIFT), one -> bare(one, ActivityKind.WAIT)));
         breaks.put(
                 EverySiteRule.class,
@@ -133,6 +134,14 @@ class WeekRuleTest {
         assertThat(new OnSiteTimeRule().check(shorter))
                 .extracting(Problem::severity)
                 .containsExactly(Severity.WARNING);
+    }
+
+    private static Store without(Store store, String kind) {
+        return new Store(
+                store.kitSets(),
+                store.items().stream().filter(item -> !item.kind().equals(kind)).toList(),
+                store.needs(),
+                store.packSeconds());
     }
 
     private static List<String> errors(List<Problem> problems) {
