@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.wadeplan.geo.problem.DiskException;
-import org.wadeplan.planner.hazard.VisitBriefing;
+import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.pack.PackResult;
 import org.wadeplan.planner.pack.PackWriter;
 import org.wadeplan.planner.plan.RoundPlan;
@@ -36,33 +36,36 @@ final class PackCommand extends RoundCommand {
     int run(Round round) {
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         try {
-            PackResult result = PackWriter.write(
-                    round,
-                    plan,
-                    plan.briefings().stream().map(VisitBriefing::briefing).toList(),
-                    out,
-                    now());
-            List<String> text = new ArrayList<>();
-            TextTable table = new TextTable("file", "pages", "what");
-            result.files()
-                    .forEach(file -> table.row(
-                            file.name(),
-                            file.pages().isPresent()
-                                    ? Integer.toString(file.pages().getAsInt())
-                                    : "-",
-                            file.what()));
-            text.addAll(table.lines());
-            if (!result.leftOver().isEmpty()) {
-                text.addAll(TextTable.hanging(
-                        "From an earlier pack, not of this plan; take these out: ",
-                        String.join(", ", result.leftOver())));
+            PackResult result = PackWriter.write(round, plan, out, now());
+            List<Problem> findings = new ArrayList<>(result.problems());
+            findings.addAll(plan.findings());
+            int code = show(round, findings, result, result.written() ? text(plan, result) : nothing());
+            if (!result.written()) {
+                return code;
             }
-            text.add("Plan " + plan.version().label() + ", " + result.files().size() + " files, written to " + out
-                    + ".");
-            int code = show(round, plan.findings(), result, text);
             return plan.complete() ? code : ExitCode.NO_FEASIBLE_PLAN;
         } catch (DiskException fault) {
             return notWritten(fault);
         }
+    }
+
+    private List<String> text(RoundPlan plan, PackResult result) {
+        TextTable table = new TextTable("file", "pages", "what");
+        result.files()
+                .forEach(file -> table.row(
+                        file.name(),
+                        file.pages().isPresent() ? Integer.toString(file.pages().getAsInt()) : "-",
+                        file.what()));
+        List<String> text = new ArrayList<>(table.lines());
+        if (!result.leftOver().isEmpty()) {
+            text.addAll(TextTable.hanging(
+                    "From an earlier pack, not of this plan; take these out: ", String.join(", ", result.leftOver())));
+        }
+        text.add("Plan " + plan.version().label() + ", " + result.files().size() + " files, written to " + out + ".");
+        return text;
+    }
+
+    private List<String> nothing() {
+        return List.of("NOTHING WAS WRITTEN to " + out + ": see the errors.");
     }
 }

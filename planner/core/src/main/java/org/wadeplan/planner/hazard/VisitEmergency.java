@@ -1,6 +1,5 @@
 package org.wadeplan.planner.hazard;
 
-import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -20,15 +19,15 @@ final class VisitEmergency {
     static EmergencyBlock of(PlannedPart planned, Optional<Reach> reach) {
         CheckInRules rules = planned.round().header().checkIn();
         ZoneId zone = planned.round().header().zone();
-        Instant checkIn = planned.visit().end().plusSeconds(60L * rules.everyMin());
+        CheckInTimes times = CheckInTimes.after(planned.visit().end(), rules);
         return new EmergencyBlock(
                 reach.map(laid -> positions(planned, laid)).orElse(List.of()),
                 planned.site().parking(),
                 care(planned),
                 coverage(planned),
                 Optional.of(rules.emergencyNumber()).filter(number -> !number.isBlank()),
-                Optional.of(LocalTime.ofInstant(checkIn, zone)),
-                Optional.of(LocalTime.ofInstant(checkIn.plusSeconds(60L * rules.overdueAfterMin()), zone)),
+                Optional.of(LocalTime.ofInstant(times.lastCallDue(), zone)),
+                Optional.of(LocalTime.ofInstant(times.overdue(), zone)),
                 Optional.of(
                         "the " + rules.contactRole() + " calls the crew, then a second way, then the supervisor, then "
                                 + rules.emergencyNumber() + "; local plans come first"));

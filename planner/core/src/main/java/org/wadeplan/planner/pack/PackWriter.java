@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Problem;
-import org.wadeplan.hazards.briefing.Briefing;
 import org.wadeplan.planner.pack.calendar.WeekCalendar;
 import org.wadeplan.planner.pack.page.PackPages;
 import org.wadeplan.planner.pack.page.PressedPdf;
@@ -26,35 +25,42 @@ import org.wadeplan.planner.week.CrewDay;
 /**
  * Writes everything that is printed, loaded on a handheld or put into a calendar.
  *
- * <p>Nothing private can be in it: it is made from the round's records, which never hold the files whose names end in
- * {@code _private}. The same round, plan and time give the same bytes.
+ * <p>It is made from the round's records, which never hold the files whose names end in {@code _private}. Those are opened
+ * only to keep their phones and landholders out: the finished files are read again, and one hit stops the pack. The same round, plan and time give the same bytes.
  */
 public final class PackWriter {
+
+    private static final String PLAN = "plan.json";
 
     private PackWriter() {}
 
     /**
      * Writes the pack into a folder, which is made where it is missing. Files of the same name are replaced; others stay.
      *
-     * @param briefings what is said at each site on each day; a visit without one gets a page that says so
      * @param madeAt the time on each page
+     * @return what was written; where a phone or a landholder of a private table would have gone out, nothing was, and the
+     *     problems say which cell
      * @throws DiskException where the folder cannot be written to; an earlier pack in it is then as it was, or has some
      *     of its files replaced by whole newer ones where the disk failed while moving
      */
-    public static PackResult write(Round round, RoundPlan plan, List<Briefing> briefings, Path folder, Instant madeAt)
-            throws DiskException {
+    public static PackResult write(Round round, RoundPlan plan, Path folder, Instant madeAt) throws DiskException {
         try (StagedFolder stage = StagedFolder.beside(folder)) {
-            List<PackFile> files = new ArrayList<>(pages(new PackPages(round, plan, briefings, madeAt), plan, stage));
+            List<PackFile> files = new ArrayList<>(pages(new PackPages(round, plan, madeAt), plan, stage));
             List<Problem> problems = tracks(round, plan, stage, madeAt, files);
             long calendarBytes = stage.write("week.ics", WeekCalendar.of(round, plan, madeAt));
             files.add(new PackFile(
                     "week.ics", "visits and cleanings for a calendar (RFC 5545)", calendarBytes, OptionalInt.empty()));
-            long planBytes = stage.write("plan.json", PlanJson.text(plan).getBytes(StandardCharsets.UTF_8));
-            files.add(
-                    new PackFile("plan.json", "the plan that all this was made from", planBytes, OptionalInt.empty()));
+            byte[] planJson = PlanJson.text(plan).getBytes(StandardCharsets.UTF_8);
+            long planBytes = stage.write(PLAN, planJson);
+            files.add(new PackFile(
+                    PLAN, "the plan that all this was made from, as data", planBytes, OptionalInt.empty()));
             String contents = ContentsList.of(round, plan, files, problems, madeAt);
             long contentsBytes = stage.write(ContentsList.NAME, contents.getBytes(StandardCharsets.UTF_8));
             files.add(new PackFile(ContentsList.NAME, "this list", contentsBytes, OptionalInt.empty()));
+            List<Problem> leaks = PrivacyGuard.check(round, files, stage.folder());
+            if (!leaks.isEmpty()) {
+                return new PackResult(folder, List.of(), List.of(), leaks);
+            }
             Set<String> names = files.stream().map(PackFile::name).collect(Collectors.toSet());
             List<String> leftOver = leftOver(folder, names);
             stage.publish();

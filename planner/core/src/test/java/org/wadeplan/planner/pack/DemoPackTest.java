@@ -36,7 +36,7 @@ class DemoPackTest {
     static void writeThePack() throws Exception {
         round = DemoRound.resolved();
         plan = DemoPlan.of(round);
-        result = PackWriter.write(round, plan, List.of(), folder, Instant.parse("2027-09-03T16:00:00Z"));
+        result = PackWriter.write(round, plan, folder, Instant.parse("2027-09-03T16:00:00Z"));
     }
 
     @Test

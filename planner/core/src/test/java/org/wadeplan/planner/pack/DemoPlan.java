@@ -7,14 +7,14 @@ import org.wadeplan.planner.plan.RoundPlanner;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.Progress;
 
-/** A plan of a demo round, with little search: enough for pages. */
+/** A demo round taken through the steps before the pack, with a short search. */
 final class DemoPlan {
 
-    private static final int ITERATIONS = 200;
+    private static final PlanOptions OPTIONS = new PlanOptions(OptionalLong.empty(), 200);
 
     private DemoPlan() {}
 
     static RoundPlan of(Round round) {
-        return RoundPlanner.plan(round, new PlanOptions(OptionalLong.empty(), ITERATIONS), Progress.NONE);
+        return RoundPlanner.plan(round, OPTIONS, Progress.NONE);
     }
 }

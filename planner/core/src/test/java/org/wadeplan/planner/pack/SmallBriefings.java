@@ -24,11 +24,7 @@ final class SmallBriefings {
 
     private SmallBriefings() {}
 
-    static List<Briefing> all() {
-        return List.of(electrofishing());
-    }
-
-    private static Briefing electrofishing() {
+    static Briefing electrofishing() {
         Exposure exposure = Exposure.at("BRN-01", MONDAY)
                 .doing(
                         Activity.WADING,

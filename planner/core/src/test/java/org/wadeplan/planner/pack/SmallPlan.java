@@ -23,6 +23,7 @@ import org.wadeplan.planner.effort.BatteryNeed;
 import org.wadeplan.planner.effort.PartEffort;
 import org.wadeplan.planner.effort.StartSettings;
 import org.wadeplan.planner.effort.VisitEffort;
+import org.wadeplan.planner.hazard.VisitBriefing;
 import org.wadeplan.planner.kit.CrewDayLoad;
 import org.wadeplan.planner.kit.KitPlan;
 import org.wadeplan.planner.kit.LoadLine;
@@ -71,7 +72,7 @@ public final class SmallPlan {
                 new TurnaroundTable(List.of()),
                 week(),
                 kit(),
-                List.of(),
+                List.of(new VisitBriefing("BRN-01", MONDAY, "A", VisitPart.SURVEY, SmallBriefings.electrofishing())),
                 true,
                 List.of(Problem.warning(
                         "margin-small",

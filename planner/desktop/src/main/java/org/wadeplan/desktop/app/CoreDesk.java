@@ -1,5 +1,6 @@
 package org.wadeplan.desktop.app;
 
+import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,7 +19,6 @@ import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.files.RoundReader;
-import org.wadeplan.planner.hazard.VisitBriefing;
 import org.wadeplan.planner.pack.PackFile;
 import org.wadeplan.planner.pack.PackResult;
 import org.wadeplan.planner.pack.PackWriter;
@@ -68,12 +68,14 @@ public final class CoreDesk implements RoundDesk {
     @Override
     public WrittenPack print(Round round, RoundPlan plan, Path folder, WorkProgress progress) throws DiskException {
         progress.at("pages", 0);
-        PackResult result = PackWriter.write(
-                round,
-                plan,
-                plan.briefings().stream().map(VisitBriefing::briefing).toList(),
-                folder,
-                clock.instant());
+        PackResult result = PackWriter.write(round, plan, folder, clock.instant());
+        if (!result.written()) {
+            throw new DiskException(
+                    folder,
+                    "nothing was written: " + result.problems().get(0).found(),
+                    result.problems().get(0).remedy(),
+                    new IOException("a private value would have gone out"));
+        }
         return new WrittenPack(
                 result.folder(), result.files().stream().map(CoreDesk::file).toList(), result.leftOver());
     }

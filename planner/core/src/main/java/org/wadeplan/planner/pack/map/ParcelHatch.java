@@ -3,9 +3,10 @@ package org.wadeplan.planner.pack.map;
 import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.LineString;
 import org.wadeplan.planner.pack.map.Drawing.Anchor;
 import org.wadeplan.planner.round.Parcel;
 
@@ -17,10 +18,12 @@ final class ParcelHatch {
 
     private final MapFrame frame;
     private final Drawing drawing;
+    private final LineString reach;
 
-    ParcelHatch(MapFrame frame, Drawing drawing) {
+    ParcelHatch(MapFrame frame, Drawing drawing, LineString reach) {
         this.frame = frame;
         this.drawing = drawing;
+        this.reach = reach;
     }
 
     void draw(List<Parcel> parcels) {
@@ -65,10 +68,30 @@ final class ParcelHatch {
     }
 
     private void name(Parcel parcel, Geometry seen) {
-        Point inside = seen.getInteriorPoint();
-        Coordinate at = frame.paper(inside.getCoordinate());
+        Coordinate at = frame.paper(clearPlace(seen));
         String consent =
                 parcel.consentStatus().map(status -> "consent: " + status).orElse("consent: not asked");
         drawing.label(at.x, at.y, 8.5, Anchor.CENTRED, parcel.id() + ", " + consent);
+    }
+
+    /** The place inside the parcel farthest from the reach, away from the words on the map's edges. */
+    private Coordinate clearPlace(Geometry seen) {
+        Envelope ground = frame.ground();
+        Coordinate best = seen.getInteriorPoint().getCoordinate();
+        double farthestM = 0;
+        for (int column = 3; column <= 7; column++) {
+            for (int row = 2; row <= 8; row++) {
+                Coordinate at = new Coordinate(
+                        ground.getMinX() + ground.getWidth() * column / 10,
+                        ground.getMinY() + ground.getHeight() * row / 10);
+                Geometry point = SHAPES.createPoint(at);
+                double awayM = reach.distance(point);
+                if (awayM > farthestM && seen.contains(point)) {
+                    farthestM = awayM;
+                    best = at;
+                }
+            }
+        }
+        return best;
     }
 }

@@ -45,7 +45,7 @@ public final class ReachMap {
     /** The map, 182 by 133 mm: the ground, and a strip with scale and north below it. */
     public static Drawing of(Terrain terrain, Reach reach) {
         ReachMap map = new ReachMap(terrain, reach);
-        new ParcelHatch(map.frame, map.drawing).draw(terrain.parcels());
+        new ParcelHatch(map.frame, map.drawing, reach.line()).draw(terrain.parcels());
         map.streams();
         map.reachLine();
         map.stakes();

@@ -57,8 +57,8 @@ record EmergencyCard(
                 site.phoneCoverage()
                         .map(works -> works ? "phone works" : "NO phone: take the other device")
                         .orElse("phone not known: test on arrival"),
-                source.clock().timeOn(visit.date(), source.checkInBy(visit.end())),
-                source.clock().timeOn(visit.date(), source.overdueAt(visit.end())));
+                source.clock().timeOn(visit.date(), source.checkIn(visit).lastCallDue()),
+                source.clock().timeOn(visit.date(), source.checkIn(visit).overdue()));
     }
 
     private static String care(PlanSource source, Site site) {

@@ -29,4 +29,14 @@ public final class Figures {
     static String ended(String words) {
         return words.isEmpty() || words.matches("(?s).*[.!?]") ? words : words + ".";
     }
+
+    /** Units and signs as they are printed, where the words are made to be read aloud or typed. */
+    static String printed(String words) {
+        return words.replace("m2/s", "m²/s").replace("depth x speed", "depth × speed");
+    }
+
+    /** With a capital first letter. */
+    static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
 }

@@ -117,6 +117,7 @@ final class LastTime {
                 - visit.date().toEpochDay());
         return "Comparable as far as planned: same method as " + source.clock().day(past.date()) + " (" + before
                 + " earlier visits), " + daysApart
-                + " days apart in the year. Keep reach, settings and effort; write down any difference.";
+                + (daysApart == 1 ? " day" : " days")
+                + " apart in the year. Keep reach, settings and effort; write down any difference.";
     }
 }

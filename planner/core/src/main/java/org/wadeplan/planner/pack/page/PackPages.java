@@ -3,7 +3,6 @@ package org.wadeplan.planner.pack.page;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import org.wadeplan.hazards.briefing.Briefing;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.CrewDay;
@@ -18,14 +17,12 @@ import org.wadeplan.planner.week.DeconTask;
 public final class PackPages {
 
     private final PlanSource source;
-    private final List<Briefing> briefings;
     private final Instant madeAt;
     private final Templates templates = new Templates();
     private final PdfPress press = new PdfPress(templates);
 
-    /** @param briefings what is said at each site; a visit without one gets a page that says so */
-    public PackPages(Round round, RoundPlan plan, List<Briefing> briefings, Instant madeAt) {
-        this.briefings = List.copyOf(briefings);
+    /** A visit for which the plan has no briefing gets a page that says so. */
+    public PackPages(Round round, RoundPlan plan, Instant madeAt) {
         this.source = new PlanSource(round, plan, new PackClock(round.header().zone()));
         this.madeAt = madeAt;
     }
@@ -69,12 +66,10 @@ public final class PackPages {
     }
 
     private List<Section> briefing(SiteDay visit) {
-        List<Section> pages = briefings.stream()
-                .filter(briefing -> briefing.site().equals(visit.site().id())
-                        && briefing.date().equals(visit.date()))
-                .map(briefing -> BriefingPage.section(source, visit, briefing, templates))
+        List<Section> pages = BriefingGroup.of(source.briefings(visit)).stream()
+                .map(group -> new BriefingSheet(source, visit, group, templates, press).section())
                 .toList();
-        return pages.isEmpty() ? List.of(BriefingPage.missing(source, visit, templates)) : pages;
+        return pages.isEmpty() ? List.of(BriefingSheet.missing(source, visit, templates)) : pages;
     }
 
     private Book book(String title, List<Section> sections) {

@@ -13,8 +13,10 @@ import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
+import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.function.Function;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
@@ -41,7 +43,10 @@ final class PdfPress {
 
     PressedPdf press(Book book) {
         try (PDDocument document = new PDDocument()) {
-            lay(templates.fill("book", BookView.of(book)), document);
+            laid(templates.fill("book", BookView.of(book)), document, renderer -> {
+                paint(renderer);
+                return renderer;
+            });
             Watermark.across(document, book.sections());
             describe(document, book);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -52,7 +57,28 @@ final class PdfPress {
         }
     }
 
-    private static void lay(String html, PDDocument document) throws IOException {
+    /** How many pages a section takes, without making them. */
+    int pages(Section section) {
+        Book alone = new Book("", "", Instant.EPOCH, "", List.of(section));
+        try (PDDocument document = new PDDocument()) {
+            return laid(
+                    templates.fill("book", BookView.of(alone)),
+                    document,
+                    renderer -> renderer.getRootBox().getLayer().getPages().size());
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static void paint(PdfBoxRenderer renderer) {
+        try {
+            renderer.createPDFWithoutClosing();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static <T> T laid(String html, PDDocument document, Function<PdfBoxRenderer, T> use) throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.useUriResolver((base, uri) -> uri.startsWith("#") ? uri : "about:blank");
@@ -65,7 +91,7 @@ final class PdfPress {
             builder.useSVGDrawer(drawer);
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
                 renderer.layout();
-                renderer.createPDFWithoutClosing();
+                return use.apply(renderer);
             }
         }
     }

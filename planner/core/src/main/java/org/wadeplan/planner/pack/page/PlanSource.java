@@ -1,6 +1,5 @@
 package org.wadeplan.planner.pack.page;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -8,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.wadeplan.planner.hazard.CheckInTimes;
+import org.wadeplan.planner.hazard.VisitBriefing;
 import org.wadeplan.planner.kit.CrewDayLoad;
 import org.wadeplan.planner.permission.Permission;
 import org.wadeplan.planner.plan.RoundPlan;
@@ -109,12 +110,19 @@ record PlanSource(Round round, RoundPlan plan, PackClock clock) {
                 : place;
     }
 
-    /** The last moment at which a call is due after the planned end of a visit. */
-    Instant checkInBy(Instant end) {
-        return end.plusSeconds(60L * round.header().checkIn().everyMin());
+    CheckInTimes checkIn(SiteDay visit) {
+        return CheckInTimes.after(visit.end(), round.header().checkIn());
     }
 
-    Instant overdueAt(Instant end) {
-        return checkInBy(end).plusSeconds(60L * round.header().checkIn().overdueAfterMin());
+    /** The briefings for the parts of a visit, in the order of the parts. */
+    List<VisitBriefing> briefings(SiteDay visit) {
+        return visit.visits().stream()
+                .flatMap(activity -> activity.part().stream())
+                .flatMap(part -> plan.briefings().stream()
+                        .filter(briefing -> briefing.site().equals(visit.site().id())
+                                && briefing.date().equals(visit.date())
+                                && briefing.crew().equals(visit.day().crew())
+                                && briefing.part() == part))
+                .toList();
     }
 }

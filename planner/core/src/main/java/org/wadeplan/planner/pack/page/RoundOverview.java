@@ -25,7 +25,10 @@ record RoundOverview(
         List<String> score,
         List<Fact> versions) {
 
-    private static final int MOST_REASONS = 4;
+    private static final int MOST_REASONS = 3;
+
+    /** Told under "not visited" already. */
+    private static final String NOT_PLACED = "visit-not-placed";
 
     record DayRow(String date, String crew, String people, String hours, String visits) {}
 
@@ -55,7 +58,10 @@ record RoundOverview(
                 source.plan().week().unplaced().stream()
                         .map(RoundOverview::unplaced)
                         .toList(),
-                source.plan().findings().stream().map(RoundOverview::finding).toList(),
+                source.plan().findings().stream()
+                        .filter(problem -> !problem.code().equals(NOT_PLACED))
+                        .map(RoundOverview::finding)
+                        .toList(),
                 source.plan().week().score(),
                 versions(source));
     }
@@ -77,9 +83,18 @@ record RoundOverview(
     private static MethodRow method(PlanSource source, MethodDecision decision) {
         List<Reading> readings = VisitPage.readings(source, decision.site());
         String facts = readings.stream()
-                .map(reading -> reading.input() + " " + reading.value() + " (" + reading.cell() + ")")
+                .map(reading -> reading.input() + " " + reading.value())
                 .collect(Collectors.joining("; "));
-        return new MethodRow(decision.site(), VisitPage.methodLine(source, decision.site()), facts);
+        return new MethodRow(decision.site(), line(source, decision), facts);
+    }
+
+    private static String line(PlanSource source, MethodDecision decision) {
+        return decision.chosen()
+                .map(chosen -> source.methodLabel(chosen.method()) + "; rule " + chosen.rule()
+                        + (chosen.crewMin().isPresent()
+                                ? "; " + chosen.crewMin().getAsInt() + " people"
+                                : ""))
+                .orElseGet(() -> VisitPage.methodLine(source, decision.site()));
     }
 
     private static Fact unplaced(Unplaced unplaced) {
@@ -94,7 +109,19 @@ record RoundOverview(
     }
 
     private static Fact finding(Problem problem) {
-        return new Fact(problem.severity().name().toLowerCase(Locale.ROOT), problem.sentence());
+        String remedy = problem.remedy().isBlank() ? "" : " Do: " + problem.remedy();
+        return new Fact(
+                problem.severity().name().toLowerCase(Locale.ROOT),
+                Figures.printed(where(problem) + Figures.ended(problem.found()) + Figures.ended(remedy)));
+    }
+
+    /** The site or thing that it is about, where its words do not name it. */
+    private static String where(Problem problem) {
+        return problem.place()
+                .row()
+                .filter(row -> !problem.found().contains(row))
+                .map(row -> row + ": ")
+                .orElse("");
     }
 
     private static List<Fact> versions(PlanSource source) {

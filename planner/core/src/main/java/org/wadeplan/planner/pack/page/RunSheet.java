@@ -11,6 +11,7 @@ import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.week.Activity;
 import org.wadeplan.planner.week.ActivityKind;
 import org.wadeplan.planner.week.CrewDay;
+import org.wadeplan.planner.week.Travel;
 
 /** The crew's day on one page: what when where, calls, conditions, batteries. */
 record RunSheet(
@@ -49,9 +50,7 @@ record RunSheet(
                 "Crew " + day.crew() + ", " + clock.day(day.date()),
                 facts(source, day),
                 warnings(source, day),
-                day.activities().stream()
-                        .map(activity -> row(source, day, activity))
-                        .toList(),
+                rows(source, day),
                 source.siteDays(day).stream().map(visit -> call(source, visit)).toList(),
                 overdueRule(source.round().header().checkIn()),
                 source.siteDays(day).stream().map(visit -> terms(source, visit)).toList(),
@@ -66,13 +65,15 @@ record RunSheet(
                 new Fact(
                         "Shift",
                         clock.timeOn(day.date(), day.start()) + " to " + clock.timeOn(day.date(), day.end()) + ", "
-                                + hours(day) + ", times in " + clock.zone()),
-                new Fact("Times", "Visits are planned to the time that four in five stay within (P80)."));
+                                + hours(Duration.between(day.start(), day.end()).toMinutes()) + ", times in "
+                                + clock.zone()),
+                new Fact("Times", "four visits in five end by the time under To"));
     }
 
-    private static String hours(CrewDay day) {
-        long minutes = Duration.between(day.start(), day.end()).toMinutes();
-        return String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
+    private static String hours(long minutes) {
+        return minutes < 60
+                ? minutes + " min"
+                : String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
     }
 
     private static List<String> warnings(PlanSource source, CrewDay day) {
@@ -82,10 +83,14 @@ record RunSheet(
                 warnings.add("NOT AUTHORISED: " + visit.site().id() + ". " + awaiting(source, visit));
             }
         }
-        for (Shortage shortage : source.plan().kit().shortages()) {
-            if (shortage.date().equals(day.date()) && shortage.crews().contains(day.crew())) {
-                warnings.add("Short of " + shortage.kind() + ": " + shortage.reason() + " " + shortage.remedy());
-            }
+        List<String> shortOf = source.plan().kit().shortages().stream()
+                .filter(shortage ->
+                        shortage.date().equals(day.date()) && shortage.crews().contains(day.crew()))
+                .map(Shortage::kind)
+                .toList();
+        if (!shortOf.isEmpty()) {
+            warnings.add(
+                    "Short of " + String.join(", ", shortOf) + ": the load list says why; settle it before leaving.");
         }
         return warnings;
     }
@@ -98,11 +103,25 @@ record RunSheet(
                 .strip();
     }
 
-    private static Row row(PlanSource source, CrewDay day, Activity activity) {
+    private static List<Row> rows(PlanSource source, CrewDay day) {
+        Travel travel = new Travel(source.round());
+        String from = source.round().header().depot().id();
+        List<Row> rows = new ArrayList<>();
+        for (Activity activity : day.activities()) {
+            boolean estimated = activity.kind() == ActivityKind.TRAVEL
+                    && travel.between(from, activity.place()).estimated();
+            rows.add(row(source, day, activity, estimated ? "estimated from the map, not driven yet" : ""));
+            from = activity.place();
+        }
+        return rows;
+    }
+
+    /** A visit says when it is usually over; other rows only what their own words do not say already. */
+    private static Row row(PlanSource source, CrewDay day, Activity activity, String note) {
         LocalDate date = day.date();
         PackClock clock = source.clock();
         String half = activity.p50End()
-                .map(end -> "half are done by " + clock.timeOn(date, end) + ". ")
+                .map(end -> "usually done by " + clock.timeOn(date, end))
                 .orElse("");
         return new Row(
                 clock.timeOn(date, activity.start()),
@@ -111,7 +130,7 @@ record RunSheet(
                 what(source, activity),
                 source.placeName(activity.place()),
                 String.join(" ", activity.kitSets()),
-                half + activity.note());
+                half + note);
     }
 
     private static String what(PlanSource source, Activity activity) {
@@ -136,8 +155,8 @@ record RunSheet(
                 visit.site().id(),
                 clock.timeOn(date, visit.first().start()),
                 clock.timeOn(date, visit.end()),
-                clock.timeOn(date, source.checkInBy(visit.end())),
-                clock.timeOn(date, source.overdueAt(visit.end())));
+                clock.timeOn(date, source.checkIn(visit).lastCallDue()),
+                clock.timeOn(date, source.checkIn(visit).overdue()));
     }
 
     private static String overdueRule(CheckInRules rules) {
@@ -154,7 +173,7 @@ record RunSheet(
             activity.part()
                     .flatMap(part -> source.placement(visit.site().id(), part))
                     .ifPresent(place -> lines.add(
-                            "Bounded by: " + place.binding() + "; could start " + place.slackMin() + " min later."));
+                            "Window: " + place.binding() + "; could start " + hours(place.slackMin()) + " later."));
         }
         return new Terms(
                 visit.site().id() + " " + visit.site().name(),

@@ -34,6 +34,7 @@ final class Templates {
         try (Reader source = reader(name)) {
             return Mustache.compiler()
                     .escapeHTML(true)
+                    .emptyStringIsFalse(true)
                     .withLoader(Templates::reader)
                     .compile(source);
         } catch (IOException broken) {

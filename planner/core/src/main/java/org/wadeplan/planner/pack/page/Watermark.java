@@ -67,7 +67,7 @@ final class Watermark {
             content.setFont(font, SIZE_PT);
             content.setRenderingMode(RenderingMode.STROKE);
             content.setLineWidth(STROKE_PT);
-            content.setStrokingColor(0.35f);
+            content.setStrokingColor(0.45f);
             content.setTextMatrix(Matrix.getRotateInstance(SLANT_RAD, (float) startX, (float) startY));
             content.showText(WORDS);
             content.endText();
