@@ -22,6 +22,9 @@ import org.wadeplan.planner.round.Terrain;
  */
 public final class ReachMap {
 
+    /** Room that the word START and a stake's name take in bold at 10 pt, with a little air. */
+    private static final double START_LABEL_MM = 34;
+
     private static final double WIDTH_MM = 182;
     private static final double HEIGHT_MM = 122;
     private static final double STRIP_MM = 11;
@@ -126,12 +129,23 @@ public final class ReachMap {
         Coordinate at = frame.paper(reach.start().at());
         drawing.ring(at.x, at.y, 1.6, 0.5);
         Coordinate name = polar(at, alongFlow() - bankSide(), 4);
+        Anchor side = sideWithRoom(name.x, name.x > at.x ? Anchor.RIGHT_OF : Anchor.LEFT_OF);
+        boolean acrossTheMark = (side == Anchor.RIGHT_OF) != (name.x > at.x);
         drawing.boldLabel(
                 name.x,
-                name.y,
+                acrossTheMark ? at.y + 5 : name.y,
                 10,
-                name.x > at.x ? Anchor.RIGHT_OF : Anchor.LEFT_OF,
+                side,
                 "START " + reach.start().name());
+    }
+
+    /** The wanted side, or the other one where the label would run off the paper. */
+    private Anchor sideWithRoom(double xMm, Anchor wanted) {
+        if (wanted == Anchor.LEFT_OF && xMm < START_LABEL_MM) {
+            return Anchor.RIGHT_OF;
+        }
+        double widthMm = frame.mm(frame.ground().getWidth());
+        return wanted == Anchor.RIGHT_OF && xMm > widthMm - START_LABEL_MM ? Anchor.LEFT_OF : wanted;
     }
 
     private void barriers() {
