@@ -159,7 +159,7 @@ final class PlanWriter {
                 .findFirst()
                 .orElseThrow();
         String note = model.jobs().get(stop.job()).note();
-        String binding = "not before " + window.opensBecause() + "; ends by " + window.closesBecause()
+        String binding = "from: " + window.opensBecause() + "; until: " + window.closesBecause()
                 + (note.isEmpty() ? "" : "; " + note);
         return new Placement(
                 stop.site().id(),
