@@ -38,12 +38,14 @@ public final class PlanCheck {
                     "plan again, or read the findings below as a check of the old plan against today's facts"));
         }
         if (!PlanJson.labelFits(plan)) {
-            findings.add(Problem.warning(
-                    "plan-edited",
-                    place,
-                    "the plan was changed after Wadeplan wrote it",
-                    "content that gives the label " + plan.version().label(),
-                    "nothing, if the change was meant: every rule was checked again on what stands there now"));
+            findings.add(
+                    Problem.warning(
+                            "plan-edited",
+                            place,
+                            "the plan was changed after Wadeplan wrote it",
+                            "content that gives the label " + plan.version().label(),
+                            "nothing, if the week was changed on purpose: its rules were checked again on what stands there now;"
+                                    + " reaches, start settings, loads and briefings were not, so plan again before trusting them"));
         }
         return findings;
     }

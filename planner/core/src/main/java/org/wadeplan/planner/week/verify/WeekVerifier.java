@@ -30,6 +30,7 @@ public final class WeekVerifier {
             new KitWhereaboutsRule(),
             new CheckRinseRule(),
             new CleaningRule(),
+            new CleaningEvidenceRule(),
             new BathRule(),
             new CertificateRule(),
             new BatteryRule(),

@@ -19,7 +19,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.Severity;
+import org.wadeplan.planner.decon.DeconStep;
+import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.round.DutyRules;
+import org.wadeplan.planner.round.EvidenceGrade;
+import org.wadeplan.planner.round.Material;
 import org.wadeplan.planner.round.Permit;
 import org.wadeplan.planner.round.Person;
 import org.wadeplan.planner.round.RoundHeader;
@@ -86,6 +90,11 @@ class WeekRuleTest {
                 CleaningRule.class,
                 week(week -> decon(
                         week, week.decon().stream().map(WeekRuleTest::hasty).toList())));
+        breaks.put(
+                CleaningEvidenceRule.class,
+                week(week -> decon(
+                        week,
+                        week.decon().stream().map(WeekRuleTest::brushedOnly).toList())));
         breaks.put(BathRule.class, week(week -> decon(week, twelvefold(week.decon()))));
         breaks.put(CertificateRule.class, round(change -> change.store(store -> uncertified(store, "backpack-unit"))));
         breaks.put(BatteryRule.class, round(change -> change.store(store -> without(store, "battery-pack"))));
@@ -123,6 +132,27 @@ class WeekRuleTest {
                 .toList();
 
         assertThat(BREAKS.keySet().stream().map(Class::getName)).containsExactlyInAnyOrderElementsOf(rules);
+    }
+
+    @Test
+    void aCleaningByARefusedTreatmentIsNamed() {
+        assertThat(cleaningEvidence(WeekRuleTest::refusedSpray))
+                .hasSameSizeAs(WEEK.decon())
+                .allSatisfy(problem -> assertThat(problem.expected()).contains("none that refuses it"));
+    }
+
+    @Test
+    void aCleaningWithoutItsSoakIsNamed() {
+        assertThat(cleaningEvidence(WeekRuleTest::brushedOnly))
+                .hasSameSizeAs(WEEK.decon())
+                .allSatisfy(problem -> assertThat(problem.expected()).contains("steps that last as long"));
+    }
+
+    private static List<Problem> cleaningEvidence(UnaryOperator<DeconTask> change) {
+        PlanFacts broken = week(week ->
+                        decon(week, week.decon().stream().map(change).toList()))
+                .apply(GOOD);
+        return new CleaningEvidenceRule().check(broken);
     }
 
     @Test
@@ -244,6 +274,37 @@ class WeekRuleTest {
                 List.of(),
                 one.p50End(),
                 "");
+    }
+
+    /** No treatment left: brushing alone kills nothing (common practice). */
+    private static DeconTask brushedOnly(DeconTask task) {
+        return withSteps(
+                task,
+                List.of(new DeconStep("brush", "brush", 20, true, Optional.empty(), Optional.empty())),
+                List.of(new Turnaround.Cover(
+                        "CSN", Material.HARD, "oxidiser-bath", EvidenceGrade.A, "invented agency sheet, demo only")));
+    }
+
+    private static DeconTask withSteps(DeconTask task, List<DeconStep> steps, List<Turnaround.Cover> covers) {
+        return new DeconTask(
+                task.kitSet(),
+                task.crew(),
+                task.fromWaters(),
+                task.start(),
+                task.crewFree(),
+                task.released(),
+                steps,
+                covers,
+                task.reason());
+    }
+
+    /** The demo's treatments refuse this spray for the comb snail (grade X), whatever grade a plan writes beside it. */
+    private static DeconTask refusedSpray(DeconTask task) {
+        return withSteps(
+                task,
+                task.steps(),
+                List.of(new Turnaround.Cover(
+                        "CSN", Material.HARD, "oxidiser-spray", EvidenceGrade.A, "claimed by hand")));
     }
 
     private static DeconTask hasty(DeconTask task) {
