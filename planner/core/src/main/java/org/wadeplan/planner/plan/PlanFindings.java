@@ -12,6 +12,7 @@ import org.wadeplan.planner.kit.Shortage;
 import org.wadeplan.planner.method.MethodFindings;
 import org.wadeplan.planner.permission.Permission;
 import org.wadeplan.planner.round.Site;
+import org.wadeplan.planner.week.CrewDay;
 import org.wadeplan.planner.week.Unplaced;
 
 /** What a person should read before using a plan. */
@@ -35,6 +36,8 @@ final class PlanFindings {
                 .filter(permission -> !permission.authorised())
                 .forEach(permission -> findings.add(notAuthorised(permission)));
         draft.briefings().forEach(briefing -> findings.addAll(breaches(briefing)));
+        findings.addAll(thunder(draft));
+        findings.addAll(vehiclesWithoutCertificate(draft));
         draft.kit().shortages().forEach(shortage -> findings.add(shortage(shortage)));
         draft.week()
                 .estimatedLegs()
@@ -99,6 +102,37 @@ final class PlanFindings {
                                         + stop.limit().what() + " " + stop.detail(),
                                 "values within every stop limit",
                                 "keep people out of that part, change the method or the day; the briefing says STOP until then"))
+                .toList();
+    }
+
+    private static List<Problem> thunder(PlanDraft draft) {
+        return draft.week().crewDays().stream()
+                .filter(day -> !day.visits().isEmpty())
+                .filter(day -> draft.round().forecast().stream()
+                        .anyMatch(forecast -> forecast.date().equals(day.date())
+                                && forecast.thunder().orElse(false)))
+                .map(day -> Problem.warning(
+                        "thunder-forecast",
+                        SourcePlace.part("forecast.csv", day.date().toString()),
+                        "thunder is forecast on a day when crew " + day.crew() + " works in water",
+                        "no thunder while anyone is at the water",
+                        "look at the newest forecast, move the day, and stop at the first thunder"))
+                .toList();
+    }
+
+    private static List<Problem> vehiclesWithoutCertificate(PlanDraft draft) {
+        return draft.week().crewDays().stream()
+                .map(CrewDay::vehicle)
+                .distinct()
+                .filter(vehicle -> draft.round().store().items().stream()
+                        .anyMatch(item ->
+                                item.id().equals(vehicle) && item.certificates().isEmpty()))
+                .map(vehicle -> Problem.warning(
+                        "vehicle-without-certificate",
+                        SourcePlace.part("certificates.csv", vehicle),
+                        vehicle + " drives in this plan and has no inspection on record",
+                        "an inspection that counts on every day it drives",
+                        "look it up and add the row, or take another vehicle"))
                 .toList();
     }
 

@@ -38,6 +38,8 @@ public final class PlanJson {
             .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
             .disable(DeserializationFeature.ADJUST_DATES_TO_CONTEXT_TIME_ZONE)
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
             .enable(SerializationFeature.INDENT_OUTPUT)
             .build();
 
@@ -128,9 +130,17 @@ public final class PlanJson {
             return Checked.failed(Problem.error(
                     "plan-json",
                     place,
-                    "not a plan" + where + ": " + e.getOriginalMessage(),
+                    "not a plan" + where + ": " + plain(e.getOriginalMessage()),
                     "a plan.json written by Wadeplan",
                     "undo the last edit, or make the plan again with: wadeplan week plan ROUND"));
         }
+    }
+
+    /** Without the library's own remark on where the text came from. */
+    private static String plain(String words) {
+        return words.lines()
+                .findFirst()
+                .orElse("")
+                .replaceAll(" ?\\((start marker|through reference chain)[^)]*\\).*", "");
     }
 }

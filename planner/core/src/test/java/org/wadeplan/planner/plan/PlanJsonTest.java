@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wadeplan.geo.problem.Problem;
@@ -39,11 +40,23 @@ class PlanJsonTest {
     }
 
     @Test
+    void aHoleInAPlanIsRefusedAndNamed() throws Exception {
+        Path file = folder.resolve("plan.json");
+        Files.writeString(file, PlanJson.text(plan).replaceFirst("\"people\" : \\[[^\\]]*\\]", "\"people\" : null"));
+
+        List<Problem> problems = PlanJson.read(file).problems();
+
+        assertThat(problems).extracting(Problem::code).containsExactly("plan-json");
+        assertThat(problems.get(0).found()).contains("people").doesNotContain("REDACTED");
+    }
+
+    @Test
     void whatIsNoPlanIsRefusedWithItsPlace() throws Exception {
         Path file = folder.resolve("plan.json");
         Files.writeString(file, "{\"formatVersion\": 1, \"plan\": {\"round\": ");
 
         assertThat(PlanJson.read(file).problems()).extracting(Problem::code).containsExactly("plan-json");
+        assertThat(PlanJson.read(file).problems().get(0).found()).doesNotContain("REDACTED");
         assertThat(PlanJson.read(folder.resolve("other.json")).problems())
                 .extracting(Problem::code)
                 .containsExactly("plan-missing");

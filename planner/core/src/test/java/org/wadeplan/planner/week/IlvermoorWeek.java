@@ -117,7 +117,7 @@ public final class IlvermoorWeek {
         if (method.kind() == MethodKind.NETTING) {
             return List.of(KitPurpose.WADERS_ONLY, KitPurpose.TRAPS);
         }
-        return part.part() == VisitPart.DRY_CHECK ? List.of() : List.of(KitPurpose.WADING);
+        return List.of(part.part() == VisitPart.DRY_CHECK ? KitPurpose.WADERS_ONLY : KitPurpose.WADING);
     }
 
     /** From each water to every other, and check-rinse within one. */

@@ -163,22 +163,17 @@ final class JobBuilder {
                 chosen.method(),
                 effort.p50Min(),
                 effort.p80Min(),
-                wets(method(chosen), kit),
-                wets(method(chosen), kit) ? kit.map(VisitKit::purposes).orElse(List.of()) : List.of(),
+                wets(kit),
+                wets(kit) ? kit.map(VisitKit::purposes).orElse(List.of()) : List.of(),
                 found,
                 found.stream().map(this::minutes).toArray(int[][]::new),
                 kit.map(VisitKit::needs).map(this::certified).orElse(List.of()),
                 whyNot(part, crewMin(part, chosen.crewMin()), found));
     }
 
-    private Method method(MethodOutcome.Chosen chosen) {
-        return round.method(chosen.method()).orElseThrow();
-    }
-
-    /** Recording a dry site wets nothing; every other part with a kit set does, marking included. */
-    private static boolean wets(Method method, Optional<VisitKit> kit) {
-        return method.kind() != MethodKind.DRY_RECORD
-                && kit.filter(one -> !one.purposes().isEmpty()).isPresent();
+    /** Every part that asks for a kit set counts as wet, a dry bed too: boots that walked it carry what lives there. */
+    private static boolean wets(Optional<VisitKit> kit) {
+        return kit.filter(one -> !one.purposes().isEmpty()).isPresent();
     }
 
     private static int crewMin(MethodPart part, OptionalInt byRule) {

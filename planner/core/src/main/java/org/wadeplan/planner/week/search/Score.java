@@ -49,9 +49,9 @@ record Score(long[] levels) implements Comparable<Score> {
 
     List<String> words() {
         return List.of(
-                "Sites of priority A not visited: " + levels[0],
-                "Sites of priority B not visited: " + levels[1],
-                "Sites of priority C not visited: " + levels[2],
+                "Sites of priority A open to a visit and without a place: " + levels[0],
+                "Sites of priority B open to a visit and without a place: " + levels[1],
+                "Sites of priority C open to a visit and without a place: " + levels[2],
                 "Parts of visits on reserve days: " + levels[RESERVE_VISITS],
                 "Steps from an infested water to a cleaner one, by crews and kit sets: " + levels[DIRTY_TO_CLEAN],
                 "Kit sets put aside dirty at the end of a crew-day: " + levels[PUT_ASIDE],

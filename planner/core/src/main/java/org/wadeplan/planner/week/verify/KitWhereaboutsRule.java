@@ -8,7 +8,6 @@ import java.util.TreeSet;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.round.KitPurpose;
 import org.wadeplan.planner.round.KitSet;
-import org.wadeplan.planner.round.MethodKind;
 import org.wadeplan.planner.round.StoreState;
 import org.wadeplan.planner.round.VisitPart;
 import org.wadeplan.planner.week.verify.PlanFacts.Visit;
@@ -21,14 +20,12 @@ final class KitWhereaboutsRule implements WeekRule {
         List<Problem> problems = new ArrayList<>();
         List<Visit> visits = facts.visits();
         for (Visit visit : visits) {
-            boolean dry = visit.activity()
-                    .method()
-                    .flatMap(facts.round()::method)
-                    .filter(method -> method.kind() == MethodKind.DRY_RECORD)
-                    .isPresent();
-            if (!dry && visit.activity().kitSets().isEmpty()) {
+            if (visit.activity().kitSets().isEmpty()) {
                 problems.add(PlanFacts.broken(
-                        "kit-set", visit.name(), "no kit set", "a clean kit set for work in the water"));
+                        "kit-set",
+                        visit.name(),
+                        "no kit set",
+                        "a clean kit set: boots carry what lives there, from a dry bed too"));
             }
             visit.activity().kitSets().forEach(id -> checkSet(facts, visit, id, problems));
             if (visit.activity().part().equals(Optional.of(VisitPart.LIFT))

@@ -6,7 +6,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,11 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.Severity;
-import org.wadeplan.planner.decon.DeconStep;
-import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.round.DutyRules;
-import org.wadeplan.planner.round.EvidenceGrade;
-import org.wadeplan.planner.round.Material;
 import org.wadeplan.planner.round.Permit;
 import org.wadeplan.planner.round.Person;
 import org.wadeplan.planner.round.RoundHeader;
@@ -89,13 +84,13 @@ class WeekRuleTest {
         breaks.put(
                 CleaningRule.class,
                 week(week -> decon(
-                        week, week.decon().stream().map(WeekRuleTest::hasty).toList())));
+                        week, week.decon().stream().map(BrokenCleanings::hasty).toList())));
         breaks.put(
                 CleaningEvidenceRule.class,
                 week(week -> decon(
                         week,
-                        week.decon().stream().map(WeekRuleTest::brushedOnly).toList())));
-        breaks.put(BathRule.class, week(week -> decon(week, twelvefold(week.decon()))));
+                        week.decon().stream().map(BrokenCleanings::brushedOnly).toList())));
+        breaks.put(BathRule.class, week(week -> decon(week, BrokenCleanings.twelvefold(week.decon()))));
         breaks.put(CertificateRule.class, round(change -> change.store(store -> uncertified(store, "backpack-unit"))));
         breaks.put(BatteryRule.class, round(change -> change.store(store -> without(store, "battery-pack"))));
         breaks.put(PartsRule.class, activity(part(VisitPart.LIFT), one -> bare(one, ActivityKind.WAIT)));
@@ -136,14 +131,14 @@ class WeekRuleTest {
 
     @Test
     void aCleaningByARefusedTreatmentIsNamed() {
-        assertThat(cleaningEvidence(WeekRuleTest::refusedSpray))
+        assertThat(cleaningEvidence(BrokenCleanings::refusedSpray))
                 .hasSameSizeAs(WEEK.decon())
                 .allSatisfy(problem -> assertThat(problem.expected()).contains("none that refuses it"));
     }
 
     @Test
     void aCleaningWithoutItsSoakIsNamed() {
-        assertThat(cleaningEvidence(WeekRuleTest::brushedOnly))
+        assertThat(cleaningEvidence(BrokenCleanings::brushedOnly))
                 .hasSameSizeAs(WEEK.decon())
                 .allSatisfy(problem -> assertThat(problem.expected()).contains("steps that last as long"));
     }
@@ -274,59 +269,6 @@ class WeekRuleTest {
                 List.of(),
                 one.p50End(),
                 "");
-    }
-
-    /** No treatment left: brushing alone kills nothing (common practice). */
-    private static DeconTask brushedOnly(DeconTask task) {
-        return withSteps(
-                task,
-                List.of(new DeconStep("brush", "brush", 20, true, Optional.empty(), Optional.empty())),
-                List.of(new Turnaround.Cover(
-                        "CSN", Material.HARD, "oxidiser-bath", EvidenceGrade.A, "invented agency sheet, demo only")));
-    }
-
-    private static DeconTask withSteps(DeconTask task, List<DeconStep> steps, List<Turnaround.Cover> covers) {
-        return new DeconTask(
-                task.kitSet(),
-                task.crew(),
-                task.fromWaters(),
-                task.start(),
-                task.crewFree(),
-                task.released(),
-                steps,
-                covers,
-                task.reason());
-    }
-
-    /** The demo's treatments refuse this spray for the comb snail (grade X), whatever grade a plan writes beside it. */
-    private static DeconTask refusedSpray(DeconTask task) {
-        return withSteps(
-                task,
-                task.steps(),
-                List.of(new Turnaround.Cover(
-                        "CSN", Material.HARD, "oxidiser-spray", EvidenceGrade.A, "claimed by hand")));
-    }
-
-    private static DeconTask hasty(DeconTask task) {
-        Instant soon = task.start().plusSeconds(60);
-        return new DeconTask(
-                task.kitSet(),
-                task.crew(),
-                task.fromWaters(),
-                task.start(),
-                soon,
-                soon,
-                task.steps(),
-                task.covers(),
-                "");
-    }
-
-    private static List<DeconTask> twelvefold(List<DeconTask> tasks) {
-        List<DeconTask> many = new ArrayList<>();
-        for (DeconTask task : tasks) {
-            many.addAll(Collections.nCopies(12, task));
-        }
-        return many;
     }
 
     private static Permit ended(Permit from) {
