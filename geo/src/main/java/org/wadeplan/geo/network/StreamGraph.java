@@ -118,11 +118,9 @@ public final class StreamGraph {
 
     /** The piece on which a chainage lies; at a node, the piece above it. */
     public int pieceAt(int ofLine, double chainageM) {
-        int piece = firstPiece[ofLine];
-        while (piece < firstPiece[ofLine + 1] - 1 && toM[piece] < chainageM) {
-            piece++;
-        }
-        return piece;
+        int last = firstPiece[ofLine + 1] - 1;
+        int found = Arrays.binarySearch(toM, firstPiece[ofLine], last, chainageM);
+        return found >= 0 ? found : -found - 1;
     }
 
     /** How many pieces flow into a node. */
