@@ -134,13 +134,13 @@ public final class StreamNetwork {
         return byDistance(place).stream().findFirst();
     }
 
-    /** Where lines meet, within {@link Junctions#TOLERANCE_M}. */
+    /** Where two lines or more meet, within the snap tolerance; lines that merely cross do not. */
     public List<Junction> junctions() {
-        return Junctions.of(this);
+        return Junctions.of(graph());
     }
 
     /** The Strahler order of every piece between junctions. */
     public List<OrderedPiece> orders() {
-        return OrderedPieces.of(this);
+        return OrderedPieces.of(graph());
     }
 }
