@@ -27,7 +27,8 @@ class GeoArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("it.geosolutions..")
-            .because("a grid's bytes are foreign: only the reader knows what has to be looked at before they are unpacked");
+            .because(
+                    "a grid's bytes are foreign: only the reader knows what has to be looked at before they are unpacked");
 
     @ArchTest
     static final ArchRule ONE_DOOR_TO_SQLITE = noClasses()

@@ -83,8 +83,9 @@ class OpenGridReferenceTest {
     @Test
     void theGridKnowsWhatItCanTell() {
         assertThat(grid().words())
-                .isEqualTo("336 × 288 cells of about 76.1 m, heights in steps of 1 m, counted from a datum that the file does"
-                        + " not name, in WGS 84 (EPSG:4326)");
+                .isEqualTo(
+                        "336 × 288 cells of about 76.1 m, heights in steps of 1 m, counted from a datum that the file does"
+                                + " not name, in WGS 84 (EPSG:4326)");
     }
 
     private static LineSet waterways() {
@@ -97,9 +98,8 @@ class OpenGridReferenceTest {
                 UTM32.from(layer.shape().crs().orElseThrow(), place).value().orElseThrow();
         LineSetBuilder lines = new LineSetBuilder();
         for (Feature feature : layer.features()) {
-            lines.add(
-                    feature.text("osm_id").orElse(""),
-                    (LineString) move.apply(feature.geometry().orElseThrow()).getGeometryN(0));
+            lines.add(feature.text("osm_id").orElse(""), (LineString)
+                    move.apply(feature.geometry().orElseThrow()).getGeometryN(0));
         }
         return lines.build();
     }
@@ -131,6 +131,7 @@ class OpenGridReferenceTest {
         }
 
         assertThat(reaches).isEqualTo(459);
-        System.out.println("fitted " + fitted + " rising " + rising + " of " + reaches);
+        assertThat(fitted).isEqualTo(292);
+        assertThat(rising).isEqualTo(8);
     }
 }
