@@ -54,14 +54,23 @@ public final class GeoPackageReader {
      * @return what the layer is, with a problem for every shape that could not be read
      */
     public Checked<LayerShape> each(String layer, Consumer<Feature> sink) {
+        return through(layer, (connection, name) -> new LayerRows(connection, name, place).each(sink));
+    }
+
+    /** What to do with a layer of an open file, under the name that it has there. */
+    @FunctionalInterface
+    interface LayerReading<T> {
+        Checked<T> read(Connection connection, String name) throws SQLException;
+    }
+
+    /** Reads something else than features from a layer, through the same door that never writes. */
+    <T> Checked<T> through(String layer, LayerReading<T> reading) {
         return opened(connection -> {
             List<String> names = LayerRows.names(connection);
             Optional<String> name = names.stream()
                     .filter(known -> known.equalsIgnoreCase(layer))
                     .findFirst();
-            return name.isPresent()
-                    ? new LayerRows(connection, name.get(), place).each(sink)
-                    : Checked.failed(missing(layer, names));
+            return name.isPresent() ? reading.read(connection, name.get()) : Checked.failed(missing(layer, names));
         });
     }
 

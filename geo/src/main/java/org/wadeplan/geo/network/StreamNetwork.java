@@ -2,9 +2,11 @@ package org.wadeplan.geo.network;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.locationtech.jts.geom.LineString;
 import org.wadeplan.geo.crs.MetricPoint;
@@ -18,24 +20,54 @@ public final class StreamNetwork {
 
     private final TreeMap<String, StreamLine> lines = new TreeMap<>();
     private final Map<String, LineMeasure> measures = new TreeMap<>();
+    private final List<StreamLine> numbered;
+    private final Map<String, Integer> numbers = new HashMap<>();
+    private final NodedOnce noded;
 
     /**
-     * Gathers the lines.
+     * Gathers the lines, to be joined within {@link StreamNoding#SNAP_TOLERANCE_M}.
      *
      * @throws IllegalArgumentException where two lines have one code
      */
     public StreamNetwork(Collection<StreamLine> streams) {
+        this(streams, StreamNoding.SNAP_TOLERANCE_M);
+    }
+
+    /**
+     * Gathers the lines.
+     *
+     * @param snapToleranceM how near a loose end meets another line, metres
+     * @throws IllegalArgumentException where two lines have one code
+     */
+    public StreamNetwork(Collection<StreamLine> streams, double snapToleranceM) {
         for (StreamLine stream : streams) {
             if (lines.put(stream.code(), stream) != null) {
                 throw new IllegalArgumentException("Two stream lines are called " + stream.code());
             }
             measures.put(stream.code(), new LineMeasure(stream.line()));
         }
+        this.numbered = List.copyOf(lines.values());
+        numbered.forEach(stream -> numbers.put(stream.code(), numbers.size()));
+        this.noded = new NodedOnce(numbered, snapToleranceM);
     }
 
-    /** Sorted by code. */
+    /** Sorted by code; a line's position in this list is its number in {@link #graph()}. */
     public List<StreamLine> lines() {
-        return List.copyOf(lines.values());
+        return numbered;
+    }
+
+    /** The number of a line in {@link #graph()} and in its set of lines. */
+    public OptionalInt number(String code) {
+        Integer number = numbers.get(code);
+        return number == null ? OptionalInt.empty() : OptionalInt.of(number);
+    }
+
+    /**
+     * The lines with the places where they meet. Line numbers are positions in {@link #lines()}, line ids are stream
+     * codes, chainages are those of {@link #measure}. Made on first use, then kept.
+     */
+    public StreamGraph graph() {
+        return noded.graph();
     }
 
     public Optional<StreamLine> line(String code) {
@@ -102,13 +134,13 @@ public final class StreamNetwork {
         return byDistance(place).stream().findFirst();
     }
 
-    /** Where lines meet, within {@link Junctions#TOLERANCE_M}. */
+    /** Where two lines or more meet, within the snap tolerance; lines that merely cross do not. */
     public List<Junction> junctions() {
-        return Junctions.of(this);
+        return Junctions.of(graph());
     }
 
     /** The Strahler order of every piece between junctions. */
     public List<OrderedPiece> orders() {
-        return OrderedPieces.of(this);
+        return OrderedPieces.of(graph());
     }
 }
