@@ -16,6 +16,7 @@ import org.wadeplan.hazards.limits.WadingProfile;
  * @param zone time zone of every local time in the folder
  * @param seed seed of everything that is drawn or searched
  * @param mouths where each stream ends, to tell which way its line was digitised
+ * @param snapToleranceM how near a loose end of a stream line meets another line, metres
  * @param acceptedRepairs repairs to stream lines that a person has agreed to
  * @param wading the row of the wading table that the weakest wader of the crews belongs to
  */
@@ -41,6 +42,7 @@ public record RoundHeader(
         CheckInRules checkIn,
         double stakeUncertaintyM,
         Map<String, MetricPoint> mouths,
+        double snapToleranceM,
         List<String> acceptedRepairs,
         WadingProfile wading) {
 
