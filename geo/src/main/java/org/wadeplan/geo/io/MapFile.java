@@ -57,6 +57,9 @@ public final class MapFile {
         if (isGeoJson(file)) {
             return new GeoJsonReader(file, place, round, query.mapping().crs()).each(selection);
         }
+        if (file.toString().toLowerCase(Locale.ROOT).endsWith(".shp")) {
+            return new ShapefileReader(file, place).each(selection);
+        }
         GeoPackageReader reader = new GeoPackageReader(file, place);
         return layerName(reader, query, place).then(layer -> reader.each(layer, selection, Optional.empty()));
     }
