@@ -86,12 +86,14 @@ final class DrawText {
     private List<String> frame() {
         FrameLengths frame = draw.frame();
         List<String> lines = new ArrayList<>();
-        lines.add("Frame: " + km(frame.mappedM()) + " mapped, of which "
-                + part("eligible", frame.eligibleM()) + ", "
-                + part("denied", frame.deniedM()) + ", "
-                + part("dry", frame.dryM()) + ", "
-                + part("non-target", frame.nonTargetM()) + ", "
-                + part("filtered", frame.filteredM()) + ".");
+        lines.addAll(TextTable.hanging(
+                "Frame: ",
+                km(frame.mappedM()) + " mapped, of which "
+                        + part("eligible", frame.eligibleM()) + ", "
+                        + part("denied", frame.deniedM()) + ", "
+                        + part("dry", frame.dryM()) + ", "
+                        + part("non-target", frame.nonTargetM()) + ", "
+                        + part("filtered", frame.filteredM()) + "."));
         frame.leftOut()
                 .forEach(left ->
                         lines.addAll(TextTable.hanging("  left out ", km(left.lengthM()) + " " + left.reason())));
@@ -124,7 +126,7 @@ final class DrawText {
                     Integer.toString(stratum.size()),
                     Integer.toString(stratum.reserves()),
                     number(stratum.weightM(), 0),
-                    number(stratum.balance(), 3),
+                    stratum.size() > 1 ? number(stratum.balance(), 3) : "-",
                     Integer.toString(visits.evaluated()),
                     Integer.toString(visits.nonTarget()),
                     Integer.toString(visits.missed()),
