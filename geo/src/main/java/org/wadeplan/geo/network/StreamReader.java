@@ -2,6 +2,7 @@ package org.wadeplan.geo.network;
 
 import java.util.Optional;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.FeatureLayer;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
@@ -47,12 +48,12 @@ public final class StreamReader {
 
     /** The network, with everything that is wrong or assumed. */
     public Checked<StreamNetwork> read(FeatureLayer layer) {
-        Optional<String> crs = layer.shape().crs();
+        Optional<StatedSystem> crs = layer.shape().crs();
         if (crs.isEmpty()) {
             return Checked.failed(Problem.error(
                     "crs-missing",
                     file,
-                    "the layer does not say in a code which coordinate system it is in",
+                    "the layer does not say which coordinate system it is in",
                     "a system with an EPSG code, best the round's " + round.code(),
                     "set the layer's coordinate system in the map program and save it again"));
         }

@@ -349,7 +349,7 @@ class WeekRuleTest {
                 from.lastDay(),
                 from.reserveDays(),
                 from.depot(),
-                from.reachRule(),
+                from.reach(),
                 longer,
                 from.light(),
                 from.tide(),
@@ -362,6 +362,7 @@ class WeekRuleTest {
                 from.mouths(),
                 from.snapToleranceM(),
                 from.acceptedRepairs(),
-                from.wading());
+                from.wading(),
+                from.search());
     }
 }
