@@ -11,12 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.wadeplan.geo.crs.MetricPoint;
-<<<<<<< HEAD
 import org.wadeplan.geo.network.StreamNoding;
 import org.wadeplan.geo.network.StreamRules;
-import org.wadeplan.geo.reach.ReachRule;
-=======
->>>>>>> main
 import org.wadeplan.hazards.limits.WadingProfile;
 import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.round.ConductivityRule;
