@@ -73,6 +73,10 @@ final class JsonObject {
         return node.hasNonNull(key);
     }
 
+    boolean isObject(String key) {
+        return node.path(key).isObject();
+    }
+
     List<String> keys() {
         List<String> keys = new ArrayList<>();
         node.fieldNames().forEachRemaining(keys::add);
