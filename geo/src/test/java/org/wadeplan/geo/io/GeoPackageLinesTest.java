@@ -41,7 +41,8 @@ class GeoPackageLinesTest {
         file = folder.resolve("streams.gpkg");
         CoordinateSystem utm27 =
                 CoordinateSystem.named("EPSG:32627", PLACE).value().orElseThrow();
-        LayerShape shape = new LayerShape("Streams", Optional.of(StatedSystem.code("EPSG:32627")), LayerShape.Kind.GEOMETRY, List.of());
+        LayerShape shape = new LayerShape(
+                "Streams", Optional.of(StatedSystem.code("EPSG:32627")), LayerShape.Kind.GEOMETRY, List.of());
         new GeoPackageWriter(utm27, Instant.EPOCH).write(file, List.of(new FeatureLayer(shape, List.of())));
     }
 

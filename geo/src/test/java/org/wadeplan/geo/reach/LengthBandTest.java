@@ -46,7 +46,8 @@ class LengthBandTest {
         LengthBand band = LengthBand.of(StretchShape.of(straight(150, 1)), width(4));
 
         assertThat(band.highM()).isEqualTo(150 / (1 - 0.111 - 0.082), within(1e-9));
-        assertThat(LengthBand.of(StretchShape.of(straight(150, 50)), Optional.empty()).highM())
+        assertThat(LengthBand.of(StretchShape.of(straight(150, 50)), Optional.empty())
+                        .highM())
                 .as("where no width is known, nothing says that the line is fine enough")
                 .isEqualTo(150 / (1 - 0.111 - 0.082), within(1e-9));
     }
@@ -86,8 +87,8 @@ class LengthBandTest {
 
     @Test
     void aStretchOfALineIsMeasuredAsItsShapeIs() {
-        LineString whole = line(
-                new Coordinate(0, 0), new Coordinate(30, 40), new Coordinate(60, 0), new Coordinate(90, 10));
+        LineString whole =
+                line(new Coordinate(0, 0), new Coordinate(30, 40), new Coordinate(60, 0), new Coordinate(90, 10));
         LineSetBuilder builder = new LineSetBuilder();
         builder.add("S", whole);
         LineSet lines = builder.build();

@@ -96,11 +96,14 @@ class ReachProtocolTest {
         WidthCurve with = new WidthCurve(
                 3, 0.5, WidthCurve.AreaUnit.KM2, WidthCurve.WidthUnit.M, OptionalDouble.of(0.5), "by hand");
 
-        assertThat(without.width(OptionalDouble.empty(), OptionalDouble.of(8000))).isEmpty();
+        assertThat(without.width(OptionalDouble.empty(), OptionalDouble.of(8000)))
+                .isEmpty();
         assertThat(with.width(OptionalDouble.empty(), OptionalDouble.of(8000)))
                 .contains(new MeanWidth(
                         6, "regional curve for 4.0 km2, area guessed from the length of line upstream; not measured"));
-        assertThat(with.width(OptionalDouble.of(16), OptionalDouble.of(8000)).orElseThrow().widthM())
+        assertThat(with.width(OptionalDouble.of(16), OptionalDouble.of(8000))
+                        .orElseThrow()
+                        .widthM())
                 .isEqualTo(12);
     }
 }
