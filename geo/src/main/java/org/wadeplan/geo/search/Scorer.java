@@ -26,16 +26,33 @@ final class Scorer {
         this.rules = work.rules().scores();
     }
 
-    /** No score of this start can be above this, 0 to 100: slope and access count in full where any are known. */
+    /**
+     * No score of this start can be above this, 0 to 100: slope and access count in full where any are known. In figures
+     * alone, since a nation has millions of starts.
+     */
     double atMost(int run, double fromM, double toM) {
-        List<Score.Part> parts = quick(run, fromM, toM);
-        parts.add(best(rules.slope(), ground.facts().knowsSlopes()));
-        parts.add(best(rules.walkIn(), ground.facts().knowsWalkIns()));
-        return Score.of(parts).points();
+        List<LineStretch> stretches = runs.stretches(run, fromM, toM);
+        Optional<MeanWidth> width = ground.facts().width(longest(stretches));
+        double points = earned(rules.clearance(), Math.min(nearestM(run, fromM, toM), rules.fullClearanceM()));
+        if (width.isPresent()) {
+            points += earned(rules.width(), width.get().widthM());
+            points += rules.lengthSpread().weight() == 0
+                    ? 0
+                    : earned(
+                            rules.lengthSpread(),
+                            LengthBand.spreadShare(shape(ground, stretches), width.get().widthM()));
+        } else {
+            points += (rules.width().weight() + rules.lengthSpread().weight()) / 2;
+        }
+        points += rules.slope().weight() / (ground.facts().knowsSlopes() ? 1 : 2);
+        points += rules.walkIn().weight() / (ground.facts().knowsWalkIns() ? 1 : 2);
+        double full = rules.fullWeight();
+        // One part in a billion more, so that another order of adding up never puts the true score above.
+        return full == 0 ? 0 : 100 * points / full * (1 + 1e-9);
     }
 
-    private static Score.Part best(ScoreRules.Part rule, boolean known) {
-        return new Score.Part("", "", rule.weight(), known ? OptionalDouble.of(rule.weight()) : OptionalDouble.empty());
+    private static double earned(ScoreRules.Part rule, double figure) {
+        return rule.weight() * rule.preference().share(figure);
     }
 
     Score score(int run, double fromM, double toM) {
