@@ -39,7 +39,7 @@ public final class ReachBench {
     }
 
     /** Options: {@code --lines N} (180000), {@code --skip-large}, {@code --skip-peer}; {@code --files FOLDER} for the networks. */
-    public static void main(String[] arguments) throws IOException {
+    public static void main(String[] arguments) {
         int lines = 180_000;
         boolean large = true;
         boolean peer = true;
@@ -53,9 +53,13 @@ public final class ReachBench {
                 default -> usage("There is no option " + arguments[i]);
             }
         }
-        Files.createDirectories(folder);
         ReachBench bench = new ReachBench(folder);
-        bench.run(lines, peer, large);
+        try {
+            bench.run(lines, peer, large);
+        } catch (IOException disk) {
+            say("the networks cannot be written to " + folder + ": " + disk.getMessage());
+            System.exit(3);
+        }
         System.out.println(
                 "Seconds are the best of " + RUNS + " warm runs (and their median), PostGIS of " + PEER_RUNS + ".");
         System.out.print(bench.table);
@@ -86,20 +90,16 @@ public final class ReachBench {
     }
 
     private void run(int lines, boolean withPeer, boolean large) throws IOException {
+        Files.createDirectories(folder);
         Path file = network(lines);
         say("running " + WARM_UPS + " times to warm up, then " + RUNS + " times");
         ours(file, WARM_UPS);
         List<Run> ours = ours(file, RUNS);
-        Optional<Path> installed = withPeer ? PostgisServer.installed() : Optional.empty();
-        if (installed.isPresent()) {
-            compare(ours, peer(installed.get(), file));
-        } else {
-            say(
-                    withPeer
-                            ? "PostGIS is not installed, so nothing is compared with it"
-                                    + " (Debian: apt-get install postgresql-15-postgis-3)"
-                            : "PostGIS was left out");
+        List<Run> peers = withPeer ? peers(file) : List.of();
+        if (peers.isEmpty()) {
             alone(ours);
+        } else {
+            compare(ours, peers);
         }
         if (large) {
             double each =
@@ -130,7 +130,23 @@ public final class ReachBench {
         return runs;
     }
 
-    private static List<Run> peer(Path bin, Path file) throws IOException {
+    /** The peer's runs; none where it is not installed or will not run. */
+    private static List<Run> peers(Path file) {
+        Optional<Path> installed = PostgisServer.installed();
+        if (installed.isEmpty()) {
+            say("PostGIS is not installed, so nothing is compared with it"
+                    + " (Debian: apt-get install postgresql-15-postgis-3)");
+            return List.of();
+        }
+        try {
+            return peers(installed.get(), file);
+        } catch (IOException refused) {
+            say("PostGIS is installed but would not run, so nothing is compared with it: " + refused.getMessage());
+            return List.of();
+        }
+    }
+
+    private static List<Run> peers(Path bin, Path file) throws IOException {
         say("starting a private PostGIS; " + PEER_RUNS + " runs, some twenty seconds each");
         try (PostgisServer server = PostgisServer.started(bin)) {
             say("peer: " + server.version());
