@@ -114,7 +114,7 @@ final class RoundFrame {
     /** As far as the reach of the dry site goes: nobody said that more of the stream is dry. */
     private FrameCutter.Exclusion dry(Site site) {
         double startM = network.chainageM(site.stream(), site.start());
-        double reachM = round.header().reachRule().lengthM();
+        double reachM = round.header().reach().protocol().length().shortestM();
         return new FrameCutter.Exclusion(
                 number(site.stream()), startM - reachM, startM, Standing.DRY, "the reach of " + site.id() + " is dry");
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.Attribute;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
@@ -27,7 +28,7 @@ final class CandidateLayers {
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
     private final CandidateReport report;
-    private final Optional<String> crs;
+    private final StatedSystem crs;
     private final double uncertaintyM;
 
     /**
@@ -36,7 +37,7 @@ final class CandidateLayers {
      */
     CandidateLayers(CandidateReport report, String crs, double uncertaintyM) {
         this.report = report;
-        this.crs = Optional.of(crs);
+        this.crs = StatedSystem.code(crs);
         this.uncertaintyM = uncertaintyM;
     }
 
@@ -178,7 +179,7 @@ final class CandidateLayers {
     }
 
     private FeatureLayer layer(String name, Kind kind, List<Field> fields, List<Feature> features) {
-        return new FeatureLayer(new LayerShape(name, crs, kind, fields), features);
+        return new FeatureLayer(new LayerShape(name, Optional.of(crs), kind, fields), features);
     }
 
     private static double millimetre(double lengthM) {
