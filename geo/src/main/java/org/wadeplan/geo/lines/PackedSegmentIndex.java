@@ -60,16 +60,6 @@ public final class PackedSegmentIndex implements SegmentIndex {
                 .toList();
     }
 
-    /**
-     * Every segment that has a point within a distance of a place, and perhaps a few that lie a little further off; each
-     * once, in an order that depends on the lines alone.
-     */
-    public void eachNear(MetricPoint place, double withinM, SegmentVisitor visitor) {
-        double east = place.eastM();
-        double north = place.northM();
-        eachIn(east - withinM, north - withinM, east + withinM, north + withinM, visitor);
-    }
-
     /** Every segment whose own box meets a rectangle; each once, in an order that depends on the lines alone. */
     public void eachIn(double westM, double southM, double eastM, double northM, SegmentVisitor visitor) {
         int[] open = new int[PackedBoxes.MOST_OPEN];
