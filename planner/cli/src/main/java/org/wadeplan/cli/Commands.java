@@ -16,6 +16,7 @@ final class Commands {
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new CommandLine(new ReachGroup())
                         .addSubcommand(new ReachLayCommand(console))
+                        .addSubcommand(new ReachSearchCommand(console))
                         .addSubcommand(new ReachDrawCommand(console)))
                 .addSubcommand(new CommandLine(new MethodGroup())
                         .addSubcommand(new MethodDecideCommand(console))

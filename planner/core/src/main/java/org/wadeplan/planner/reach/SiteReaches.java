@@ -102,4 +102,10 @@ public final class SiteReaches {
     public Sizing sizing(LinePlace place) {
         return round.header().reach().protocol().at(widths.byCurve(place));
     }
+
+    /** How the length at a site comes about, or why there is none. */
+    String sizeWords(Site site) {
+        Sizing sizing = sizing(site);
+        return sizing instanceof Sizing.Sized sized ? sized.words() : ((Sizing.Unsized) sizing).reason();
+    }
 }
