@@ -13,7 +13,6 @@ import org.wadeplan.geo.draw.Standing;
 import org.wadeplan.geo.lines.LineSet;
 import org.wadeplan.geo.network.OrderedPiece;
 import org.wadeplan.geo.network.StreamNetwork;
-import org.wadeplan.geo.reach.LengthRule;
 import org.wadeplan.geo.reach.ReachProtocol.Sizing;
 import org.wadeplan.planner.reach.SiteReaches;
 import org.wadeplan.planner.round.Consent.ConsentStatus;
@@ -146,7 +145,7 @@ final class RoundFrame {
                 double startM = network.chainageM(site.stream(), site.start());
                 double reachM = reaches.sizing(site) instanceof Sizing.Sized sized
                         ? sized.rule().lengthM()
-                        : leastReachM(round);
+                        : round.header().reach().protocol().leastLengthM();
                 exclusions.add(new FrameCutter.Exclusion(
                         number(site.stream()),
                         startM - reachM,
@@ -155,13 +154,6 @@ final class RoundFrame {
                         "the reach of " + site.id() + " is dry"));
             }
         }
-    }
-
-    /** The shortest reach that the round's rule gives anywhere, metres. */
-    static double leastReachM(Round round) {
-        return round.header().reach().protocol().length() instanceof LengthRule.Fixed fixed
-                ? fixed.lengthM()
-                : ((LengthRule.Widths) round.header().reach().protocol().length()).floorM();
     }
 
     private int number(String stream) {
