@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.wadeplan.geo.crs.MetricPoint;
+import org.wadeplan.geo.network.StreamNoding;
+import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.hazards.limits.WadingProfile;
 import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.round.ConductivityRule;
@@ -60,6 +62,9 @@ final class HeaderJson {
                 checkIn(top),
                 top.decimal("stakeUncertaintyM", Range.of(0, 1000, "m")),
                 mouths(top),
+                top.has("snapToleranceM")
+                        ? top.decimal("snapToleranceM", Range.of(0, StreamRules.GAP_MAX_M, "m"))
+                        : StreamNoding.SNAP_TOLERANCE_M,
                 top.has("acceptedRepairs") ? top.list("acceptedRepairs", Reading::of) : List.of(),
                 wading(top),
                 SearchJson.settings(top));

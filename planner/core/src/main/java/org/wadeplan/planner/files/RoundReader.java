@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.network.AcceptedRepairs;
 import org.wadeplan.geo.network.StreamHints;
+import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
@@ -124,8 +125,12 @@ public final class RoundReader {
             return Checked.failed(List.of());
         }
         return CoordinateSystem.named(header.get().crs(), SourcePlace.part(RoundJson.FILE, "crs"))
-                .then(crs -> new TerrainReader(files, crs, repairs(header.get(), acceptedRepairs))
+                .then(crs -> new TerrainReader(files, crs, repairs(header.get(), acceptedRepairs), rules(header.get()))
                         .read(tables.barriers().values(), hints(header.get(), tables)));
+    }
+
+    private static StreamRules rules(RoundHeader header) {
+        return StreamRules.USUAL.withSnapToleranceM(header.snapToleranceM());
     }
 
     private static AcceptedRepairs repairs(RoundHeader header, Set<String> acceptedNow) {

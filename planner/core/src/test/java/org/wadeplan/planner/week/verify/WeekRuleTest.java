@@ -360,6 +360,7 @@ class WeekRuleTest {
                 from.checkIn(),
                 from.stakeUncertaintyM(),
                 from.mouths(),
+                from.snapToleranceM(),
                 from.acceptedRepairs(),
                 from.wading(),
                 from.search());
