@@ -25,6 +25,16 @@ class GeoArchitectureTest {
             .because("authorities differ in which axis comes first, and swapped coordinates are silent nonsense");
 
     @ArchTest
+    static final ArchRule ONE_DOOR_TO_GRIDS = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.wadeplan.geo.terrain")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("it.geosolutions..")
+            .because(
+                    "a grid's bytes are foreign: only the reader knows what has to be looked at before they are unpacked");
+
+    @ArchTest
     static final ArchRule ONE_DOOR_TO_FILTERS = noClasses()
             .that()
             .resideOutsideOfPackage("org.wadeplan.geo.io")

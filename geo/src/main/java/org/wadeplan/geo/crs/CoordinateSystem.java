@@ -110,6 +110,11 @@ public final class CoordinateSystem {
         }
     }
 
+    /** For the rest of this package, which is the only one to know GeoTools' types. */
+    ProjectedCRS projected() {
+        return system;
+    }
+
     /** The authority's code, {@code EPSG:32627}. */
     public String code() {
         return code;

@@ -69,14 +69,23 @@ public final class GeoPackageReader {
     }
 
     Checked<LayerShape> each(String layer, FeatureSink sink, Optional<Envelope> box) {
+        return through(layer, (connection, name) -> new LayerRows(connection, name, place).each(sink, box));
+    }
+
+    /** What to do with a layer of an open file, under the name that it has there. */
+    @FunctionalInterface
+    interface LayerReading<T> {
+        Checked<T> read(Connection connection, String name) throws SQLException;
+    }
+
+    /** Reads something else than features from a layer, through the same door that never writes. */
+    <T> Checked<T> through(String layer, LayerReading<T> reading) {
         return opened(connection -> {
             List<String> names = LayerRows.names(connection);
             Optional<String> name = names.stream()
                     .filter(known -> known.equalsIgnoreCase(layer))
                     .findFirst();
-            return name.isPresent()
-                    ? new LayerRows(connection, name.get(), place).each(sink, box)
-                    : Checked.failed(missing(layer, names));
+            return name.isPresent() ? reading.read(connection, name.get()) : Checked.failed(missing(layer, names));
         });
     }
 

@@ -174,6 +174,14 @@ final class JsonObject {
                 (int) range.min());
     }
 
+    boolean flag(String key) {
+        return value(
+                key,
+                "true or false",
+                value -> value.isBoolean() ? Optional.of(Reading.of(value.asBoolean())) : Optional.empty(),
+                false);
+    }
+
     long seed(String key) {
         return value(
                 key,
