@@ -82,7 +82,8 @@ class GdalAgreementTest {
 
     @Test
     void gdalReadsEveryLayerThatWeWrite() throws Exception {
-        String words = OtherPrograms.run("ogrinfo", "-al", "-so", "-ro", written(streams(), catchments()).toString());
+        String words = OtherPrograms.run(
+                "ogrinfo", "-al", "-so", "-ro", written(streams(), catchments()).toString());
 
         assertThat(words)
                 .contains("Layer name: streams", "Geometry: Line String", "Feature Count: 3")
@@ -108,7 +109,14 @@ class GdalAgreementTest {
     void weReadLinesThatGdalHasConverted(String name, String format, String system) throws Exception {
         Path file = folder.resolve(name);
         OtherPrograms.run(
-                "ogr2ogr", "-f", format, "-t_srs", system, file.toString(), written(streams()).toString(), "streams");
+                "ogr2ogr",
+                "-f",
+                format,
+                "-t_srs",
+                system,
+                file.toString(),
+                written(streams()).toString(),
+                "streams");
 
         Checked<FeatureLayer> answer = MapFile.read(file, "streams", SourcePlace.file(name), UTM27);
 
@@ -137,11 +145,11 @@ class GdalAgreementTest {
         Path file = folder.resolve("catchments.shp");
         OtherPrograms.run("ogr2ogr", file.toString(), written(catchments()).toString(), "catchments");
 
-        Checked<FeatureLayer> answer =
-                new ShapefileReader(file, SourcePlace.file("catchments.shp")).read();
+        Checked<FeatureLayer> answer = new ShapefileReader(file, SourcePlace.file("catchments.shp")).read();
 
         assertThat(answer.problems()).extracting(Problem::sentence).isEmpty();
-        Geometry found = answer.value().orElseThrow().features().get(0).geometry().orElseThrow();
+        Geometry found =
+                answer.value().orElseThrow().features().get(0).geometry().orElseThrow();
         assertThat(found.equalsTopo(catchments().features().get(0).geometry().orElseThrow()))
                 .isTrue();
         assertThat(found.getArea()).isEqualTo(990_000);
@@ -150,7 +158,8 @@ class GdalAgreementTest {
     @Test
     void weUseTheSpatialIndexThatGdalMakes() throws Exception {
         Path file = folder.resolve("out.gpkg");
-        OtherPrograms.run("ogr2ogr", "-f", "GPKG", file.toString(), written(streams()).toString(), "streams");
+        OtherPrograms.run(
+                "ogr2ogr", "-f", "GPKG", file.toString(), written(streams()).toString(), "streams");
         List<String> near = new java.util.ArrayList<>();
 
         Checked<LayerShape> answer = new GeoPackageReader(file, PLACE)

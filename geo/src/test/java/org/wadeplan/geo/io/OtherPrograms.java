@@ -29,7 +29,9 @@ final class OtherPrograms {
                     .redirectErrorStream(true)
                     .redirectOutput(printed.toFile())
                     .start();
-            assertThat(process.waitFor(60, TimeUnit.SECONDS)).as("ended in time").isTrue();
+            assertThat(process.waitFor(60, TimeUnit.SECONDS))
+                    .as("ended in time")
+                    .isTrue();
             String words = Files.readString(printed, StandardCharsets.UTF_8);
             assertThat(process.exitValue()).as(words).isZero();
             return words;
