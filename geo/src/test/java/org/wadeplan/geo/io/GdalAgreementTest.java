@@ -99,7 +99,7 @@ class GdalAgreementTest {
         "streams.shp, ESRI Shapefile, EPSG:32627",
         "out.gpkg, GPKG, EPSG:32627",
         "out.gpkg, GPKG, EPSG:4326",
-        "out.gpkg, GPKG, EPSG:2193",
+        "out.gpkg, GPKG, EPSG:3857",
         "streams.shp, ESRI Shapefile, EPSG:4326",
         "streams.shp, ESRI Shapefile, EPSG:3035",
         "streams.shp, ESRI Shapefile, ESRI:102003",
