@@ -17,6 +17,7 @@ import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.round.ConductivityRule;
 import org.wadeplan.planner.round.DutyRules;
 import org.wadeplan.planner.round.LightRules;
+import org.wadeplan.planner.round.MethodOverride;
 import org.wadeplan.planner.round.Place;
 import org.wadeplan.planner.round.RoundHeader;
 import org.wadeplan.planner.round.TideRules;
@@ -62,7 +63,8 @@ final class HeaderJson {
                 top.decimal("stakeUncertaintyM", Range.of(0, 1000, "m")),
                 mouths(top),
                 top.has("acceptedRepairs") ? top.list("acceptedRepairs", Reading::of) : List.of(),
-                wading(top));
+                wading(top),
+                overrides(top));
     }
 
     /** Where the round does not say who wades, everyone counts as new: the tightest row. */
@@ -75,6 +77,20 @@ final class HeaderJson {
         wading.text("source");
         wading.noteUnknownKeys();
         return profile;
+    }
+
+    private static List<MethodOverride> overrides(JsonObject top) {
+        if (!top.has("methodOverrides")) {
+            return List.of();
+        }
+        return top.objects("methodOverrides").stream()
+                .map(one -> {
+                    MethodOverride override =
+                            new MethodOverride(one.text("site"), one.text("method"), one.text("reason"));
+                    one.noteUnknownKeys();
+                    return override;
+                })
+                .toList();
     }
 
     private static void checkDays(JsonObject top, LocalDate firstDay, LocalDate lastDay) {

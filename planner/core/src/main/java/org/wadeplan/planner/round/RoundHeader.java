@@ -18,6 +18,7 @@ import org.wadeplan.hazards.limits.WadingProfile;
  * @param mouths where each stream ends, to tell which way its line was digitised
  * @param acceptedRepairs repairs to stream lines that a person has agreed to
  * @param wading the row of the wading table that the weakest wader of the crews belongs to
+ * @param methodOverrides sites whose method a person has decided, with the reason
  */
 public record RoundHeader(
         String id,
@@ -42,7 +43,60 @@ public record RoundHeader(
         double stakeUncertaintyM,
         Map<String, MetricPoint> mouths,
         List<String> acceptedRepairs,
-        WadingProfile wading) {
+        WadingProfile wading,
+        List<MethodOverride> methodOverrides) {
+
+    /** A header without overrides: every site by the table. */
+    public RoundHeader(
+            String id,
+            String title,
+            String agency,
+            String crs,
+            ZoneId zone,
+            long seed,
+            LocalDate firstDay,
+            LocalDate lastDay,
+            List<LocalDate> reserveDays,
+            Place depot,
+            ReachRule reachRule,
+            DutyRules duty,
+            LightRules light,
+            TideRules tide,
+            TravelFallback travelFallback,
+            ConductivityRule conductivityRule,
+            double fishConductivityUsCm,
+            double batteryReserveFactor,
+            CheckInRules checkIn,
+            double stakeUncertaintyM,
+            Map<String, MetricPoint> mouths,
+            List<String> acceptedRepairs,
+            WadingProfile wading) {
+        this(
+                id,
+                title,
+                agency,
+                crs,
+                zone,
+                seed,
+                firstDay,
+                lastDay,
+                reserveDays,
+                depot,
+                reachRule,
+                duty,
+                light,
+                tide,
+                travelFallback,
+                conductivityRule,
+                fishConductivityUsCm,
+                batteryReserveFactor,
+                checkIn,
+                stakeUncertaintyM,
+                mouths,
+                acceptedRepairs,
+                wading,
+                List.of());
+    }
 
     /** The days of the week itself, without reserve days, in order. */
     public List<LocalDate> days() {
