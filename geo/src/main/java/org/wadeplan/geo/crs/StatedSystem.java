@@ -19,6 +19,19 @@ public record StatedSystem(Optional<String> code, Optional<String> definition) {
         }
     }
 
+    /**
+     * What a file states, where it states anything.
+     *
+     * @param definition kept only where the code is missing or unknown here; blank and {@code undefined} count as none
+     */
+    public static Optional<StatedSystem> of(Optional<String> code, Optional<String> definition) {
+        Optional<String> known = code.filter(name -> KnownSystems.decode(name).isPresent());
+        Optional<String> written = definition
+                .filter(text -> known.isEmpty())
+                .filter(text -> !text.isBlank() && !text.strip().equalsIgnoreCase("undefined"));
+        return code.isEmpty() && written.isEmpty() ? Optional.empty() : Optional.of(new StatedSystem(code, written));
+    }
+
     public static StatedSystem code(String code) {
         return new StatedSystem(Optional.of(code), Optional.empty());
     }

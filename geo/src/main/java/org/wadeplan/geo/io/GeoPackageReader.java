@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.locationtech.jts.geom.Envelope;
 import org.sqlite.SQLiteConfig;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
@@ -54,7 +55,21 @@ public final class GeoPackageReader {
      * @return what the layer is, with a problem for every shape that could not be read
      */
     public Checked<LayerShape> each(String layer, Consumer<Feature> sink) {
-        return through(layer, (connection, name) -> new LayerRows(connection, name, place).each(sink));
+        return each(layer, taking(sink), Optional.empty());
+    }
+
+    /**
+     * Hands over the features whose box touches the box asked for; those without a shape are left out.
+     *
+     * @param box in the layer's own coordinate system, easting or longitude first
+     * @return what the layer is, with a note on whether the file's spatial index was used; both ways give the same features
+     */
+    public Checked<LayerShape> each(String layer, Envelope box, Consumer<Feature> sink) {
+        return each(layer, taking(sink), Optional.of(box));
+    }
+
+    Checked<LayerShape> each(String layer, FeatureSink sink, Optional<Envelope> box) {
+        return through(layer, (connection, name) -> new LayerRows(connection, name, place).each(sink, box));
     }
 
     /** What to do with a layer of an open file, under the name that it has there. */
@@ -72,6 +87,25 @@ public final class GeoPackageReader {
                     .findFirst();
             return name.isPresent() ? reading.read(connection, name.get()) : Checked.failed(missing(layer, names));
         });
+    }
+
+    private static FeatureSink taking(Consumer<Feature> sink) {
+        return new FeatureSink() {
+            @Override
+            public boolean begins(LayerShape shape) {
+                return true;
+            }
+
+            @Override
+            public void take(Feature feature) {
+                sink.accept(feature);
+            }
+        };
+    }
+
+    /** The names of the layers that have shapes, sorted. */
+    Checked<List<String>> shapeLayers() {
+        return opened(connection -> Checked.of(LayerRows.shapeLayers(connection)));
     }
 
     private Problem missing(String layer, List<String> names) {

@@ -46,7 +46,7 @@ final class EndContacts {
             eastM[i] = lines.eastM(vertex(lines, ends[i]));
             northM[i] = lines.northM(vertex(lines, ends[i]));
         }
-        contacts.sweep(new PointGrid(eastM, northM, withinM), ends);
+        contacts.sweep(eastM, northM, ends);
         return contacts;
     }
 
@@ -77,17 +77,17 @@ final class EndContacts {
         return distanceM[contact];
     }
 
-    private void sweep(PointGrid grid, int[] ends) {
+    private void sweep(double[] eastM, double[] northM, int[] ends) {
         if (ends.length == 0) {
             return;
         }
-        int[] current = new int[2];
-        PointGrid.Visitor visitor = point -> measure(ends[point], current[0], current[1]);
+        int[] segment = new int[2];
+        PointGrid grid = new PointGrid(eastM, northM, withinM, point -> measure(ends[point], segment[0], segment[1]));
         for (int each = 0; each < lines.lineCount(); each++) {
-            current[0] = each;
+            segment[0] = each;
             for (int vertex = lines.firstVertex(each) + 1; vertex < lines.endVertex(each); vertex++) {
-                current[1] = vertex;
-                grid.near(lines, vertex, visitor);
+                segment[1] = vertex;
+                grid.near(lines, vertex);
             }
         }
     }

@@ -22,6 +22,11 @@ final class FlowTopology {
         this.leaving = grouped(fromNode, leavingStart);
     }
 
+    /** The same with every piece running the other way. */
+    FlowTopology turned() {
+        return new FlowTopology(nodeCount(), /* fromNode= */ toNode, /* toNode= */ fromNode);
+    }
+
     int nodeCount() {
         return arrivingStart.length - 1;
     }

@@ -4,13 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import org.wadeplan.geo.lines.LineSet;
 import org.wadeplan.geo.lines.LineSetBuilder;
+import org.wadeplan.geo.lines.PackedSegmentIndex;
 
-/** Nodes the lines of a network when somebody asks for the first time. Safe to share between threads. */
+/** Nodes and indexes the lines of a network when somebody asks for the first time. Safe to share between threads. */
 final class NodedOnce {
 
     private final List<StreamLine> streams;
     private final double snapToleranceM;
+    private Optional<LineSet> lines = Optional.empty();
     private Optional<StreamGraph> graph = Optional.empty();
+    private Optional<PackedSegmentIndex> index = Optional.empty();
 
     NodedOnce(List<StreamLine> streams, double snapToleranceM) {
         this.streams = streams;
@@ -18,8 +21,20 @@ final class NodedOnce {
     }
 
     synchronized StreamGraph graph() {
-        StreamGraph made = graph.orElseGet(() -> StreamNoding.graph(lines(streams), snapToleranceM));
+        StreamGraph made = graph.orElseGet(() -> StreamNoding.graph(lines(), snapToleranceM));
         graph = Optional.of(made);
+        return made;
+    }
+
+    synchronized PackedSegmentIndex index() {
+        PackedSegmentIndex made = index.orElseGet(() -> new PackedSegmentIndex(lines()));
+        index = Optional.of(made);
+        return made;
+    }
+
+    private LineSet lines() {
+        LineSet made = lines.orElseGet(() -> lines(streams));
+        lines = Optional.of(made);
         return made;
     }
 

@@ -188,6 +188,15 @@ final class SharedVertices {
         return lines.eastM(a) == lines.eastM(b) && lines.northM(a) == lines.northM(b);
     }
 
+    /** Mixes both coordinates; adding 0.0 makes minus zero the same as zero. Constants: splitmix64. */
+    static long mixed(double eastM, double northM) {
+        long mixed = Double.doubleToRawLongBits(eastM + 0.0) * 0x9E3779B97F4A7C15L
+                + Double.doubleToRawLongBits(northM + 0.0);
+        mixed = (mixed ^ (mixed >>> 30)) * 0xBF58476D1CE4E5B9L;
+        mixed = (mixed ^ (mixed >>> 27)) * 0x94D049BB133111EBL;
+        return mixed ^ (mixed >>> 31);
+    }
+
     /** Tells quickly that a vertex is surely not shared. */
     private static final class Sieve {
 
@@ -216,13 +225,8 @@ final class SharedVertices {
             return (twice[bit >> 6] & (1L << bit)) != 0;
         }
 
-        /** Mixes both coordinates; adding 0.0 makes minus zero the same as zero. Constants: splitmix64. */
         static long hash(LineSet lines, int vertex) {
-            long mixed = Double.doubleToRawLongBits(lines.eastM(vertex) + 0.0) * 0x9E3779B97F4A7C15L
-                    + Double.doubleToRawLongBits(lines.northM(vertex) + 0.0);
-            mixed = (mixed ^ (mixed >>> 30)) * 0xBF58476D1CE4E5B9L;
-            mixed = (mixed ^ (mixed >>> 27)) * 0x94D049BB133111EBL;
-            return mixed ^ (mixed >>> 31);
+            return mixed(lines.eastM(vertex), lines.northM(vertex));
         }
     }
 }

@@ -1,7 +1,6 @@
 package org.wadeplan.geo.network;
 
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.locationtech.jts.geom.LineString;
 import org.wadeplan.geo.crs.MetricPoint;
+import org.wadeplan.geo.lines.PackedSegmentIndex;
 
 /**
  * The stream lines of a round, each running from source to mouth, in the round's metric system.
@@ -87,6 +87,11 @@ public final class StreamNetwork {
         return measure;
     }
 
+    /** Finds lines near a place, by the same numbers as {@link #graph()}. Made on first use, then kept. */
+    public PackedSegmentIndex index() {
+        return noded.index();
+    }
+
     /** Metres from the source along the line to the point of it that is nearest to a place. */
     public double chainageM(String code, MetricPoint place) {
         return measure(code).foot(place).chainageM();
@@ -121,17 +126,25 @@ public final class StreamNetwork {
 
     /** Every line with its distance from a place, nearest first; at the same distance by code. */
     public List<Candidate> byDistance(MetricPoint place) {
-        return lines.values().stream()
-                .map(line -> new Candidate(line, measure(line.code()).foot(place)))
-                .sorted(Comparator.comparingDouble(
-                                (Candidate candidate) -> candidate.foot().distanceM())
-                        .thenComparing(candidate -> candidate.stream().code()))
+        return byDistance(place, numbered.size(), Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * The lines near a place, nearest first; at the same distance by code.
+     *
+     * @param most how many at most
+     * @param withinM none further off than this, metres; may be infinite
+     */
+    public List<Candidate> byDistance(MetricPoint place, int most, double withinM) {
+        return noded.index().nearest(place, most, withinM).stream()
+                .map(snap -> numbered.get(snap.line()))
+                .map(stream -> new Candidate(stream, measure(stream.code()).foot(place)))
                 .toList();
     }
 
     /** The nearest line; at the same distance the one whose code comes first; empty where there are no lines. */
     public Optional<Candidate> nearest(MetricPoint place) {
-        return byDistance(place).stream().findFirst();
+        return byDistance(place, 1, Double.POSITIVE_INFINITY).stream().findFirst();
     }
 
     /** Where two lines or more meet, within the snap tolerance; lines that merely cross do not. */

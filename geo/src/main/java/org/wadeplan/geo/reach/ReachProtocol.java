@@ -37,6 +37,21 @@ public record ReachProtocol(LengthRule length, SubReachRule subReaches, String s
                 new LengthRule.Fixed(rule.lengthM()), new SubReachRule.Equal(rule.subReachCount()), rule.source());
     }
 
+    /** The one rule that holds everywhere; empty where the length goes by the width. */
+    public Optional<ReachRule> fixedRule() {
+        return length instanceof LengthRule.Fixed && at(Optional.empty()) instanceof Sizing.Sized sized
+                ? Optional.of(sized.rule())
+                : Optional.empty();
+    }
+
+    /** Most sub-reaches that a reach by this protocol may have. */
+    public int mostSubReaches() {
+        if (subReaches instanceof SubReachRule.Equal equal) {
+            return equal.count();
+        }
+        return fixedRule().map(ReachRule::subReachCount).orElse(SubReachRule.MOST);
+    }
+
     /**
      * The rule at a stream.
      *

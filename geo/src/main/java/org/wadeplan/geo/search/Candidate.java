@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.wadeplan.geo.lines.LineSet;
+import org.wadeplan.geo.network.LinePlace;
 import org.wadeplan.geo.reach.LengthBand;
 import org.wadeplan.geo.reach.ReachRule;
 

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.wadeplan.geo.network.LinePlace;
 import org.wadeplan.geo.reach.LengthBand;
 import org.wadeplan.geo.reach.ReachProtocol.Sizing;
 
@@ -121,8 +122,7 @@ public final class CandidateSearch {
             int run = starts.run(start);
             double toM = starts.startM(start);
             double fromM = Math.max(0, toM - work.sizes().lengthM(run));
-            String group =
-                    work.ground().traits().group(work.runs().place(run, toM).line());
+            String group = work.ground().traits().group(work.runs().place(run, toM));
             boolean groupFull = rules.bestOfGroup().isPresent()
                     && ofGroup.getOrDefault(group, 0) >= rules.bestOfGroup().getAsInt();
             if (groupFull || occupied.touches(run, fromM, toM)) {

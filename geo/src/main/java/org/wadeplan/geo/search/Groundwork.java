@@ -3,6 +3,7 @@ package org.wadeplan.geo.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.wadeplan.geo.network.LinePlace;
 import org.wadeplan.geo.network.StreamGraph;
 import org.wadeplan.geo.reach.ReachProtocol.Sizing;
 

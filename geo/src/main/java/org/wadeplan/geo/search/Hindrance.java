@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.wadeplan.geo.crs.MetricPoint;
+import org.wadeplan.geo.network.LinePlace;
 
 /** Something that rules stretches out. */
 sealed interface Hindrance {

@@ -1,8 +1,9 @@
 package org.wadeplan.geo.search;
 
 import java.util.Optional;
+import org.wadeplan.geo.network.LinePlace;
 
-/** What the file says about whole lines. */
+/** What lines are and where they belong. */
 public interface LineTraits {
 
     /** Nothing: every line is a stream, and all are one group. */
@@ -13,8 +14,8 @@ public interface LineTraits {
         return Optional.empty();
     }
 
-    /** The water or catchment that the line belongs to, for the best of each; blank where it belongs to none. */
-    default String group(int line) {
+    /** The water or catchment that a place belongs to, for the best of each; blank where it belongs to none. */
+    default String group(LinePlace place) {
         return "";
     }
 }

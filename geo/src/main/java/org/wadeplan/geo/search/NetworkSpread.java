@@ -2,6 +2,7 @@ package org.wadeplan.geo.search;
 
 import java.util.Arrays;
 import java.util.PriorityQueue;
+import org.wadeplan.geo.network.LinePlace;
 import org.wadeplan.geo.network.StreamGraph;
 
 /** Goes out from a place along the network, up and down and through confluences, as far as a distance reaches. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.wadeplan.geo.network.LinePlace;
 
 /** What the candidates chosen so far take up, with the least gap around each along the network. */
 final class Occupied {

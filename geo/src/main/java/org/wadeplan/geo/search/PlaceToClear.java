@@ -2,6 +2,7 @@ package org.wadeplan.geo.search;
 
 import java.util.Optional;
 import org.wadeplan.geo.crs.MetricPoint;
+import org.wadeplan.geo.network.LinePlace;
 
 /**
  * A point that reaches keep clear of.

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.wadeplan.geo.lines.LineSet;
+import org.wadeplan.geo.network.LinePlace;
 import org.wadeplan.geo.network.StreamGraph;
 
 /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.wadeplan.geo.network.LinePlace;
 
 /**
  * What is in the way of a reach, and how far its start must move to clear it.

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.wadeplan.geo.network.LinePlace;
 import org.wadeplan.geo.network.StreamGraph;
 
 /** Looks for the nearest clear start up and down the run that a start lies on. */

@@ -1,6 +1,7 @@
 package org.wadeplan.geo.search;
 
 import java.util.Arrays;
+import org.wadeplan.geo.network.LinePlace;
 
 /**
  * Places for a start, best first: by score, then by line, then by chainage. Kept in plain arrays, since a nation has

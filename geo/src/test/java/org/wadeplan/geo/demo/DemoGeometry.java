@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.Attribute;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
@@ -131,6 +132,7 @@ final class DemoGeometry {
     }
 
     static FeatureLayer layer(String name, LayerShape.Kind kind, List<Field> fields, List<Feature> features) {
-        return new FeatureLayer(new LayerShape(name, Optional.of(UTM27.code()), kind, fields), features);
+        return new FeatureLayer(
+                new LayerShape(name, Optional.of(StatedSystem.code(UTM27.code())), kind, fields), features);
     }
 }

@@ -13,7 +13,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.LineString;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.GeoPackageReader;
-import org.wadeplan.geo.network.TestGraphs;
 import org.wadeplan.geo.problem.SourcePlace;
 
 /**
@@ -38,7 +37,7 @@ class CandidateSearchReferenceTest {
             lines.put(feature.text("comid").orElseThrow(), (LineString)
                     feature.geometry().orElseThrow().getGeometryN(0));
         }
-        return SearchGround.of(TestGraphs.ofShapes(lines));
+        return SearchGround.of(Streams.graph(lines));
     }
 
     /** Whole reaches of 150 m end to end from the lower end of each flowline; those nearer than so far are dropped. */

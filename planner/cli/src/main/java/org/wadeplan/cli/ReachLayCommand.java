@@ -39,8 +39,8 @@ final class ReachLayCommand extends RoundCommand {
             shown.forEach(stake -> addRow(table, reach.site(), stake));
         }
         text.addAll(table.lines());
-        text.add(reaches.size() + " reaches of "
-                + number(round.header().reachRule().lengthM(), 0) + " m. Stakes ± "
+        text.add(reaches.size() + " reaches, "
+                + round.header().reach().protocol().words() + ". Stakes ± "
                 + number(round.header().stakeUncertaintyM(), 0)
                 + " m by handheld; lay out sub-reaches by tape along the channel.");
         return show(round, laid.problems(), reaches, text);

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.wadeplan.geo.crs.MetricPoint;
-import org.wadeplan.geo.reach.ReachRule;
 import org.wadeplan.hazards.limits.WadingProfile;
 import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.round.ConductivityRule;
@@ -50,7 +49,7 @@ final class HeaderJson {
                 lastDay,
                 reserveDays(top, lastDay),
                 depot(top),
-                reach(top),
+                ReachJson.settings(top),
                 duty(top),
                 light(top),
                 tide(top),
@@ -62,7 +61,8 @@ final class HeaderJson {
                 top.decimal("stakeUncertaintyM", Range.of(0, 1000, "m")),
                 mouths(top),
                 top.has("acceptedRepairs") ? top.list("acceptedRepairs", Reading::of) : List.of(),
-                wading(top));
+                wading(top),
+                SearchJson.settings(top));
     }
 
     /** Where the round does not say who wades, everyone counts as new: the tightest row. */
@@ -143,16 +143,6 @@ final class HeaderJson {
     private static MetricPoint point(JsonObject object) {
         return new MetricPoint(
                 object.decimal("eastM", Range.METRES_ON_GRID), object.decimal("northM", Range.METRES_ON_GRID));
-    }
-
-    private static ReachRule reach(JsonObject top) {
-        JsonObject reach = top.object("reach");
-        ReachRule rule = new ReachRule(
-                reach.decimal("lengthM", Range.of(1, 10_000, "m")),
-                reach.integer("subReachCount", Range.of(1, 26, "")),
-                reach.text("source"));
-        reach.noteUnknownKeys();
-        return rule;
     }
 
     private static DutyRules duty(JsonObject top) {

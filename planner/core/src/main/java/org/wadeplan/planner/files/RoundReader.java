@@ -74,8 +74,9 @@ public final class RoundReader {
 
     private static Checked<Round> readFolder(Path folder, Set<String> acceptedRepairs) {
         Checked<RoundJson> json = RoundJson.read(folder);
-        RoundFolder files =
-                new RoundFolder(folder, json.value().map(RoundJson::files).orElse(Map.of()));
+        RoundFolder files = json.value()
+                .map(read -> new RoundFolder(folder, read.files(), read.layers()))
+                .orElseGet(() -> new RoundFolder(folder, Map.of()));
         Optional<RoundHeader> header = json.value().flatMap(RoundJson::header);
         RoundTables tables = RoundTables.read(files);
         Checked<DecisionTable> decisions = decisionTable(files);

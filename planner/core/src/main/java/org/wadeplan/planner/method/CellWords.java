@@ -6,25 +6,30 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Says cells and values in words, with their units: {@code above 20 and at most 23 °C}. */
-final class CellWords {
+public final class CellWords {
 
     static final String NOT_KNOWN = "not known";
 
     private CellWords() {}
 
     /** What people call the input. */
-    static String input(TableInput input) {
+    public static String input(TableInput input) {
         return SiteInput.named(input.name()).map(SiteInput::words).orElse(input.label());
     }
 
     /** The value with its unit, or that it is not known. */
-    static String value(TableInput input, Map<String, CaseValue> values) {
+    public static String value(TableInput input, Map<String, CaseValue> values) {
+        return value(input, values, "");
+    }
+
+    /** The same with something between value and unit, such as an uncertainty. */
+    public static String value(TableInput input, Map<String, CaseValue> values, String between) {
         return Optional.ofNullable(values.get(input.name()))
-                .map(value -> value.words() + unit(input))
+                .map(value -> value.words() + between + unit(input))
                 .orElse(NOT_KNOWN);
     }
 
-    static String cell(TableInput input, UnaryTest test) {
+    public static String cell(TableInput input, UnaryTest test) {
         String unit = unit(input);
         return test.fold(
                 () -> "any",
@@ -35,6 +40,19 @@ final class CellWords {
                                 .collect(Collectors.joining(", or ")),
                 (texts, except) -> (except ? "not " : "") + String.join(" or ", texts),
                 truths -> truths.trueAllowed() ? truths.falseAllowed() ? "any" : "yes" : "no");
+    }
+
+    /** As {@link #cell}, with {@code 0 to 5 m} for a stretch that holds both its ends. */
+    public static String range(TableInput input, UnaryTest test) {
+        if (test instanceof UnaryTest.Numbers numbers
+                && numbers.set().intervals().size() == 1
+                && numbers.set().intervals().get(0).lowIncluded()
+                && numbers.set().intervals().get(0).highIncluded()) {
+            Interval whole = numbers.set().intervals().get(0);
+            return CaseValue.plain(whole.low().orElseThrow()) + " to "
+                    + CaseValue.plain(whole.high().orElseThrow()) + unit(input);
+        }
+        return cell(input, test);
     }
 
     private static String interval(Interval interval, String unit) {
@@ -57,6 +75,7 @@ final class CellWords {
         return SiteInput.named(input.name())
                 .map(SiteInput::unit)
                 .filter(unit -> !unit.isEmpty())
+                .or(() -> NameUnit.of(input.name()).map(NameUnit::words))
                 .map(unit -> " " + unit)
                 .orElse("");
     }

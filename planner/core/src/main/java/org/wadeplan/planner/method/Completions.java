@@ -76,8 +76,7 @@ final class Completions {
         }
         Set<TableRule> rules = new LinkedHashSet<>();
         for (TableAnswer answer : answers()) {
-            answer.<List<TableRule>>fold(List::of, List::of, Function.identity())
-                    .forEach(rules::add);
+            rules.addAll(answer.rules());
         }
         return alive.stream().filter(rules::contains).toList();
     }
@@ -111,7 +110,7 @@ final class Completions {
     private TableAnswer answer(List<Integer> picks) {
         List<TableRule> matching =
                 alive.stream().filter(rule -> holdsOnAxes(rule, picks)).toList();
-        return TableAnswer.of(table.hitPolicy(), matching);
+        return TableAnswer.of(table, matching);
     }
 
     private boolean holdsOnAxes(TableRule rule, List<Integer> picks) {

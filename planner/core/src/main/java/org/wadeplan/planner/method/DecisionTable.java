@@ -55,6 +55,35 @@ public record DecisionTable(
         return OptionalInt.empty();
     }
 
+    /** The same table under another hit policy. */
+    public DecisionTable under(HitPolicy policy) {
+        return new DecisionTable(file, id, name, policy, inputs, outputs, rules, hash);
+    }
+
+    /** Rules in the order in which they answer: that of the output values where the hit policy goes by them, else that given. */
+    public List<TableRule> inOrder(List<TableRule> matching) {
+        return hitPolicy.byOutputValues()
+                ? matching.stream().sorted(this::compareOutputs).toList()
+                : matching;
+    }
+
+    /** Output by output from the left, by the list of its values; what is not listed comes last. */
+    public int compareOutputs(TableRule a, TableRule b) {
+        for (int column = 0; column < outputs.size(); column++) {
+            int order = Integer.compare(place(a, column), place(b, column));
+            if (order != 0) {
+                return order;
+            }
+        }
+        return 0;
+    }
+
+    private int place(TableRule rule, int column) {
+        List<String> values = outputs.get(column).values();
+        int found = rule.outputs().get(column).map(values::indexOf).orElse(-1);
+        return found < 0 ? values.size() : found;
+    }
+
     public Optional<TableInput> input(String inputName) {
         return inputs.stream().filter(input -> input.name().equals(inputName)).findFirst();
     }

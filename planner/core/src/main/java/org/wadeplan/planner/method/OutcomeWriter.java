@@ -30,17 +30,26 @@ final class OutcomeWriter {
         if (outcomes.size() != 1) {
             return undecided(answers);
         }
-        return answers.get(0)
-                .fold(
-                        rule -> chosen(),
-                        this::noRule,
-                        rules -> new MethodOutcome.Clash(
-                                numbers(completions.possibleRules()), methods(completions.possibleRules())));
+        return answers.get(0).fold(rule -> chosen(), this::noRule, rules -> clash(), this::listed);
+    }
+
+    private MethodOutcome clash() {
+        List<TableRule> rules = completions.possibleRules();
+        return new MethodOutcome.Clash(numbers(rules), methods(rules));
+    }
+
+    /** A list that names one method is as good as one rule; of several a person has to choose. */
+    private MethodOutcome listed(List<TableRule> rules) {
+        return methods(rules).size() == 1 ? chosen() : new MethodOutcome.Clash(numbers(rules), methods(rules));
     }
 
     /** Two answers with one key mean the same work at the site. */
     private String key(TableAnswer answer) {
-        return answer.fold(rule -> "method " + method(rule), () -> "no rule", rules -> "clash");
+        return answer.fold(
+                rule -> "method " + method(rule),
+                () -> "no rule",
+                rules -> "clash",
+                rules -> (methods(rules).size() == 1 ? "method " : "list ") + String.join(", ", methods(rules)));
     }
 
     private MethodOutcome chosen() {
@@ -62,7 +71,10 @@ final class OutcomeWriter {
                 .flatMap(answer -> answer.fold(
                         rule -> Stream.<String>empty(),
                         () -> Stream.of("no rule fits"),
-                        clash -> Stream.of("rules " + joined(clash) + " clash")))
+                        clash -> Stream.of("rules " + joined(clash) + " clash"),
+                        list -> methods(list).size() == 1
+                                ? Stream.<String>empty()
+                                : Stream.of("rules " + joined(list) + " both answer")))
                 .distinct()
                 .toList();
         return new MethodOutcome.Undecided(completions.deciding(this::key), numbers(rules), methods(rules), troubles);

@@ -1,6 +1,5 @@
 package org.wadeplan.planner.method;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -109,7 +108,7 @@ final class RuleRows {
             literals.add(Optional.empty());
             return true;
         }
-        Optional<String> value = plainLiteral(text);
+        Optional<String> value = Literals.one(text);
         if (value.isEmpty()) {
             problems.add(Problem.error(
                     "output-beyond-literal",
@@ -121,23 +120,6 @@ final class RuleRows {
             literals.add(value);
         }
         return value.isPresent();
-    }
-
-    private static Optional<String> plainLiteral(String text) {
-        if (text.equals("true") || text.equals("false")) {
-            return Optional.of(text);
-        }
-        CellScanner scan = new CellScanner(text);
-        try {
-            if (scan.peek() == '"') {
-                String value = scan.string();
-                return scan.atEnd() ? Optional.of(value) : Optional.empty();
-            }
-            BigDecimal value = scan.number();
-            return scan.atEnd() ? Optional.of(CaseValue.plain(value)) : Optional.empty();
-        } catch (CellRefusal notLiteral) {
-            return Optional.empty();
-        }
     }
 
     private static String id(XmlElement row, int number) {

@@ -67,7 +67,7 @@ public enum SiteInput {
     }
 
     /** The values that nature allows: what is not known may be any of these. */
-    UnaryTest possible() {
+    public UnaryTest possible() {
         return switch (type) {
             case TEXT -> new UnaryTest.Texts(new TreeSet<>(wetStates()), false);
             case TRUTH -> new UnaryTest.Truths(true, true);
@@ -86,6 +86,15 @@ public enum SiteInput {
             case CLARITY -> number(conditions.clarityM());
             case WATER_TEMP -> number(conditions.waterTempC());
             case NIGHT_ACCESS -> nightAccess.map(CaseValue::of);
+        };
+    }
+
+    /** The standard uncertainty that is stated with the value, in its unit; empty where none is. */
+    public OptionalDouble standardUncertainty(Conditions conditions) {
+        return switch (this) {
+            case MAX_DEPTH -> conditions.maxDepthSdM();
+            case CONDUCTIVITY -> conditions.conductivitySdUsCm();
+            default -> OptionalDouble.empty();
         };
     }
 

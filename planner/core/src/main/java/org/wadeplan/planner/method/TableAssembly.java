@@ -34,7 +34,8 @@ final class TableAssembly {
         Optional<HitPolicy> policy = hitPolicy();
         List<XmlElement> inputElements = table.children("input").toList();
         List<XmlElement> rows = table.children("rule").toList();
-        List<TableOutput> outputs = outputs();
+        List<TableOutput> outputs =
+                new OutputColumns(file, problems).read(table.children("output").toList());
         List<TableInput> inputs = new ArrayList<>();
         for (int column = 0; column < inputElements.size(); column++) {
             inputs.add(input(inputElements.get(column), column, rows));
@@ -45,9 +46,9 @@ final class TableAssembly {
         reportTwins(inputs);
         RuleRows reader = new RuleRows(file, inputs, outputs, problems);
         List<TableRule> rules = reader.read(rows);
-        return policy.map(known -> Checked.of(
-                        new DecisionTable(file, id(decision), name(), known, List.copyOf(inputs), outputs, rules, hash),
-                        problems))
+        return policy.map(known ->
+                        new DecisionTable(file, id(decision), name(), known, List.copyOf(inputs), outputs, rules, hash))
+                .map(read -> Checked.of(read, problems).with(OutputColumns.check(read, at(table))))
                 .orElseGet(() -> Checked.failed(problems));
     }
 
@@ -68,28 +69,10 @@ final class TableAssembly {
                     "hit-policy-refused",
                     at(table),
                     "the hit policy " + word.get(),
-                    "UNIQUE, ANY or FIRST: a site has one method",
+                    HitPolicy.allWords() + ": a site has one method",
                     "rewrite the table so that one rule matches each case"));
         }
         return policy;
-    }
-
-    private List<TableOutput> outputs() {
-        List<TableOutput> outputs = new ArrayList<>();
-        for (XmlElement output : table.children("output").toList()) {
-            String name =
-                    output.attribute("name").or(() -> output.attribute("label")).orElse("");
-            Optional<ValueType> type = output.attribute("typeRef").flatMap(ValueType::named);
-            outputs.add(new TableOutput(id(output), name, type));
-            output.child("defaultOutputEntry")
-                    .ifPresent(standIn -> problems.add(Problem.error(
-                            "default-output-refused",
-                            at(standIn).column(name),
-                            "a default output, used where no rule matches",
-                            "no default: a case that no rule covers has to be seen",
-                            "delete the default and write a rule for the cases that it was meant for")));
-        }
-        return List.copyOf(outputs);
     }
 
     private TableInput input(XmlElement element, int column, List<XmlElement> rows) {

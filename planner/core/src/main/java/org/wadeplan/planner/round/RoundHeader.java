@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.wadeplan.geo.crs.MetricPoint;
-import org.wadeplan.geo.reach.ReachRule;
 import org.wadeplan.hazards.limits.WadingProfile;
 
 /**
@@ -15,9 +14,11 @@ import org.wadeplan.hazards.limits.WadingProfile;
  * @param crs name of the metric coordinate system, such as {@code EPSG:32627}
  * @param zone time zone of every local time in the folder
  * @param seed seed of everything that is drawn or searched
+ * @param reach how reaches are laid
  * @param mouths where each stream ends, to tell which way its line was digitised
  * @param acceptedRepairs repairs to stream lines that a person has agreed to
  * @param wading the row of the wading table that the weakest wader of the crews belongs to
+ * @param search what a search for reaches keeps clear of
  */
 public record RoundHeader(
         String id,
@@ -30,7 +31,7 @@ public record RoundHeader(
         LocalDate lastDay,
         List<LocalDate> reserveDays,
         Place depot,
-        ReachRule reachRule,
+        ReachSettings reach,
         DutyRules duty,
         LightRules light,
         TideRules tide,
@@ -42,7 +43,8 @@ public record RoundHeader(
         double stakeUncertaintyM,
         Map<String, MetricPoint> mouths,
         List<String> acceptedRepairs,
-        WadingProfile wading) {
+        WadingProfile wading,
+        SearchSettings search) {
 
     /** The days of the week itself, without reserve days, in order. */
     public List<LocalDate> days() {

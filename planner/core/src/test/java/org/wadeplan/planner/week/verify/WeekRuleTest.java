@@ -349,7 +349,7 @@ class WeekRuleTest {
                 from.lastDay(),
                 from.reserveDays(),
                 from.depot(),
-                from.reachRule(),
+                from.reach(),
                 longer,
                 from.light(),
                 from.tide(),
@@ -361,6 +361,7 @@ class WeekRuleTest {
                 from.stakeUncertaintyM(),
                 from.mouths(),
                 from.acceptedRepairs(),
-                from.wading());
+                from.wading(),
+                from.search());
     }
 }
