@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.wadeplan.geo.problem.Checked;
+import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.geo.reach.Stake;
 import org.wadeplan.planner.plan.ReachLayout;
+import org.wadeplan.planner.reach.GroundLayout;
+import org.wadeplan.planner.reach.SiteGround;
 import org.wadeplan.planner.round.Round;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,7 +46,12 @@ final class ReachLayCommand extends RoundCommand {
                 + round.header().reach().protocol().words() + ". Stakes ± "
                 + number(round.header().stakeUncertaintyM(), 0)
                 + " m by handheld; lay out sub-reaches by tape along the channel.");
-        return show(round, laid.problems(), reaches, text);
+        Checked<List<SiteGround>> grounds = GroundLayout.of(round, reaches);
+        List<SiteGround> ground = grounds.value().orElse(List.of());
+        text.addAll(GroundText.lines(round, ground));
+        List<Problem> findings = new ArrayList<>(laid.problems());
+        findings.addAll(grounds.problems());
+        return show(round, findings, LaidReach.joined(reaches, ground), text);
     }
 
     private static void addRow(TextTable table, String site, Stake stake) {

@@ -1,4 +1,4 @@
-package org.wadeplan.planner.plan;
+package org.wadeplan.planner.reach;
 
 import java.util.Optional;
 import org.wadeplan.geo.access.Access;

@@ -1,4 +1,4 @@
-package org.wadeplan.planner.plan;
+package org.wadeplan.planner.reach;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.wadeplan.geo.access.Access;
 import org.wadeplan.geo.access.AccessPlanner;
-import org.wadeplan.geo.access.Land;
 import org.wadeplan.geo.access.WalkIn;
 import org.wadeplan.geo.lines.LineSet;
 import org.wadeplan.geo.problem.Checked;
@@ -38,9 +37,7 @@ public final class GroundLayout {
         this.round = round;
         this.lines = terrain.network().graph().lines();
         this.slopes = new SlopeFit(lines, terrain.ground());
-        List<Land> land = RoundLand.of(round);
-        this.access = terrain.roads()
-                .map(roads -> new AccessPlanner(roads, lines, terrain.ground(), land, AccessPlanner.WITHIN_M));
+        this.access = RoundAccess.planner(round);
     }
 
     /**
