@@ -19,8 +19,8 @@ public interface RoundAccess {
     /** By the round's roads and tracks; {@link #NONE} where it has none. */
     static RoundAccess of(Round round) {
         return planner(round)
-                .<RoundAccess>map(planner -> place -> planner.toPlace(place.line(), place.chainageM())
-                        .walkIn())
+                .<RoundAccess>map(planner -> place ->
+                        planner.toPlace(place.line(), place.chainageM()).walkIn())
                 .orElse(NONE);
     }
 
