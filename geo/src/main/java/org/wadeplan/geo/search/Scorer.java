@@ -26,19 +26,16 @@ final class Scorer {
         this.rules = work.rules().scores();
     }
 
-    /** No score of this start can be above this, 0 to 100: slope and access count in full. */
+    /** No score of this start can be above this, 0 to 100: slope and access count in full where any are known. */
     double atMost(int run, double fromM, double toM) {
-        List<Score.Part> quick = quick(run, fromM, toM);
-        double lazyWeight = rules.slope().weight() + rules.walkIn().weight();
-        double points = lazyWeight;
-        double weight = lazyWeight;
-        for (Score.Part part : quick) {
-            if (part.points().isPresent()) {
-                points += part.points().getAsDouble();
-                weight += part.weight();
-            }
-        }
-        return weight > 0 ? 100 * points / weight : 0;
+        List<Score.Part> parts = quick(run, fromM, toM);
+        parts.add(best(rules.slope(), ground.facts().knowsSlopes()));
+        parts.add(best(rules.walkIn(), ground.facts().knowsWalkIns()));
+        return Score.of(parts).points();
+    }
+
+    private static Score.Part best(ScoreRules.Part rule, boolean known) {
+        return new Score.Part("", "", rule.weight(), known ? OptionalDouble.of(rule.weight()) : OptionalDouble.empty());
     }
 
     Score score(int run, double fromM, double toM) {

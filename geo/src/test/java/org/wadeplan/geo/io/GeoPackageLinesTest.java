@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.lines.LineReading;
 import org.wadeplan.geo.lines.LineReading.LeftOut;
 import org.wadeplan.geo.lines.LineReading.Reason;
@@ -40,7 +41,8 @@ class GeoPackageLinesTest {
         file = folder.resolve("streams.gpkg");
         CoordinateSystem utm27 =
                 CoordinateSystem.named("EPSG:32627", PLACE).value().orElseThrow();
-        LayerShape shape = new LayerShape("Streams", Optional.of("EPSG:32627"), LayerShape.Kind.GEOMETRY, List.of());
+        LayerShape shape = new LayerShape(
+                "Streams", Optional.of(StatedSystem.code("EPSG:32627")), LayerShape.Kind.GEOMETRY, List.of());
         new GeoPackageWriter(utm27, Instant.EPOCH).write(file, List.of(new FeatureLayer(shape, List.of())));
     }
 

@@ -37,7 +37,7 @@ final class CheckCommand extends RoundCommand {
         Checked<List<Reach>> laid = ReachLayout.lay(round);
         List<Reach> reaches = laid.value().orElse(List.of());
         List<Problem> findings = new ArrayList<>(laid.problems());
-        findings.addAll(GroundLayout.of(round, reaches).problems());
+        findings.addAll(GroundLayout.flagged(round, GroundLayout.of(round, reaches)));
         findings.addAll(MethodTableCheck.problems(round.methodTable(), round));
         List<MethodDecision> decisions = MethodChooser.decide(round);
         findings.addAll(MethodFindings.of(round, decisions));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.Attribute;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
@@ -84,7 +85,8 @@ final class DrawLayers {
     }
 
     private FeatureLayer layer(String name, Kind kind, List<Field> fields, List<Feature> features) {
-        return new FeatureLayer(new LayerShape(name, Optional.of(crs.code()), kind, fields), features);
+        return new FeatureLayer(
+                new LayerShape(name, Optional.of(StatedSystem.code(crs.code())), kind, fields), features);
     }
 
     private static Feature feature(DrawnPlace place) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.Attribute;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
@@ -27,7 +28,7 @@ final class CandidateLayers {
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
     private final CandidateReport report;
-    private final Optional<String> crs;
+    private final Optional<StatedSystem> crs;
     private final double uncertaintyM;
 
     /**
@@ -36,7 +37,7 @@ final class CandidateLayers {
      */
     CandidateLayers(CandidateReport report, String crs, double uncertaintyM) {
         this.report = report;
-        this.crs = Optional.of(crs);
+        this.crs = Optional.of(StatedSystem.code(crs));
         this.uncertaintyM = uncertaintyM;
     }
 

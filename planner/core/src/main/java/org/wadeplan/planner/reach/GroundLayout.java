@@ -1,6 +1,5 @@
 package org.wadeplan.planner.reach;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,7 +8,6 @@ import org.wadeplan.geo.access.Access;
 import org.wadeplan.geo.access.AccessPlanner;
 import org.wadeplan.geo.access.WalkIn;
 import org.wadeplan.geo.lines.LineSet;
-import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.geo.reach.Reach;
@@ -40,21 +38,17 @@ public final class GroundLayout {
         this.access = RoundAccess.planner(round);
     }
 
-    /**
-     * One for each reach, in their order, with a warning where a site's own walk-in is far from the straight one.
-     *
-     * <p>Nothing is written into the sites: what a person states goes before what is worked out from a map.
-     */
-    public static Checked<List<SiteGround>> of(Round round, List<Reach> reaches) {
+    /** One for each reach, in their order. Nothing is written into the sites: a site's own walk-in goes first. */
+    public static List<SiteGround> of(Round round, List<Reach> reaches) {
         GroundLayout layout = new GroundLayout(round);
-        List<SiteGround> grounds = new ArrayList<>();
-        List<Problem> problems = new ArrayList<>();
-        for (Reach reach : reaches) {
-            SiteGround ground = layout.of(reach);
-            grounds.add(ground);
-            layout.differs(ground).ifPresent(problems::add);
-        }
-        return Checked.of(List.copyOf(grounds), problems);
+        return reaches.stream().map(layout::of).toList();
+    }
+
+    /** A warning for each site whose own walk-in is far from the straight one. */
+    public static List<Problem> flagged(Round round, List<SiteGround> grounds) {
+        return grounds.stream()
+                .flatMap(ground -> differs(round, ground).stream())
+                .toList();
     }
 
     private SiteGround of(Reach reach) {
@@ -70,13 +64,9 @@ public final class GroundLayout {
                 access.map(planner -> planner.toStretch(line, endM, startM)));
     }
 
-    private Optional<Problem> differs(SiteGround ground) {
+    private static Optional<Problem> differs(Round round, SiteGround ground) {
         Optional<Double> onMap = ground.toStart().flatMap(Access::walkIn).map(WalkIn::lengthM);
-        OptionalDouble stated = round.sites().stream()
-                .filter(site -> site.id().equals(ground.site()))
-                .map(Site::walkInM)
-                .findFirst()
-                .orElse(OptionalDouble.empty());
+        OptionalDouble stated = round.site(ground.site()).map(Site::walkInM).orElse(OptionalDouble.empty());
         return onMap.isPresent() && stated.isPresent() && differ(onMap.get(), stated.getAsDouble())
                 ? Optional.of(problem(ground, stated.getAsDouble()))
                 : Optional.empty();
