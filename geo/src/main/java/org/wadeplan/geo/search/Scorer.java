@@ -131,8 +131,12 @@ final class Scorer {
     }
 
     private Score.Part width(Optional<MeanWidth> width) {
-        return width.map(known -> part("width", known.words(), rules.width(), OptionalDouble.of(known.widthM())))
+        return width.map(known -> part("width", widthWords(known), rules.width(), OptionalDouble.of(known.widthM())))
                 .orElseGet(() -> part("width", "not known", rules.width(), OptionalDouble.empty()));
+    }
+
+    private static String widthWords(MeanWidth width) {
+        return String.format(Locale.ROOT, "%.1f m, %s", width.widthM(), width.basis());
     }
 
     private Score.Part slope(Optional<Slope> slope) {
@@ -146,13 +150,22 @@ final class Scorer {
         return part("slope", why, rules.slope(), OptionalDouble.empty());
     }
 
+    /** A way across land without consent is no way, however short. */
     private Score.Part walkIn(Optional<WalkIn> walk) {
-        return walk.map(known -> part(
-                        "walk-in",
-                        String.format(Locale.ROOT, "%.0f m from %s", known.lengthM(), known.road()),
-                        rules.walkIn(),
-                        OptionalDouble.of(known.lengthM())))
-                .orElseGet(() -> part("walk-in", "not known", rules.walkIn(), OptionalDouble.empty()));
+        if (walk.isEmpty()) {
+            return part("walk-in", "not known", rules.walkIn(), OptionalDouble.empty());
+        }
+        WalkIn known = walk.get();
+        return known.acrossWithoutConsent().isEmpty()
+                ? part("walk-in", walkWords(known), rules.walkIn(), OptionalDouble.of(known.lengthM()))
+                : new Score.Part("walk-in", walkWords(known), rules.walkIn().weight(), OptionalDouble.of(0));
+    }
+
+    private static String walkWords(WalkIn walk) {
+        String across = walk.acrossWithoutConsent().isEmpty()
+                ? ""
+                : ", ACROSS LAND WITHOUT CONSENT: " + String.join(", ", walk.acrossWithoutConsent());
+        return String.format(Locale.ROOT, "%.0f m from %s%s", walk.lengthM(), walk.road(), across);
     }
 
     private static Score.Part part(String name, String found, ScoreRules.Part rule, OptionalDouble figure) {
