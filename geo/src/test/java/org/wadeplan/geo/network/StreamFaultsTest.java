@@ -15,6 +15,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.Attribute;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
@@ -59,7 +60,7 @@ class StreamFaultsTest {
     }
 
     private Checked<StreamNetwork> read(String... accepted) {
-        LayerShape shape = new LayerShape("s", Optional.of("EPSG:32627"), LayerShape.Kind.LINESTRING, List.of());
+        LayerShape shape = new LayerShape("s", Optional.of(StatedSystem.code("EPSG:32627")), LayerShape.Kind.LINESTRING, List.of());
         return new StreamReader(UTM27, FILE, StreamHints.NONE, AcceptedRepairs.of(accepted), rules)
                 .read(new FeatureLayer(shape, features));
     }
