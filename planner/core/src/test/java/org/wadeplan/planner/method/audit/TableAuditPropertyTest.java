@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -31,13 +30,11 @@ class TableAuditPropertyTest {
 
     private static final List<Map<String, CaseValue>> GRID = SmallTable.grid();
 
-    private static final Predicate<AuditFinding> GAP =
-            finding -> finding.kind() == FindingKind.GAP || finding.kind() == FindingKind.GAP_AT_LIMIT;
-
     @Property(tries = 300)
     void aCaseLiesInAGapIfAndOnlyIfNoRuleMatchesIt(@ForAll("tables") DecisionTable table) {
-        List<AuditFinding> gaps =
-                TableAudit.audit(table).findings().stream().filter(GAP).toList();
+        List<AuditFinding> gaps = TableAudit.audit(table).findings().stream()
+                .filter(TableAuditPropertyTest::isGap)
+                .toList();
         for (Map<String, CaseValue> one : GRID) {
             boolean inGap = gaps.stream().anyMatch(gap -> holds(gap, one));
             assertThat(inGap).as("%s", one).isEqualTo(matching(table, one).isEmpty());
@@ -65,7 +62,7 @@ class TableAuditPropertyTest {
     @Property(tries = 300)
     void theExampleOfAMeetingIsMatchedByBothSides(@ForAll("tables") DecisionTable table) {
         for (AuditFinding finding : TableAudit.audit(table).findings()) {
-            if (!GAP.test(finding) && finding.kind() != FindingKind.UNREACHABLE) {
+            if (!isGap(finding) && finding.kind() != FindingKind.UNREACHABLE) {
                 List<Integer> matching = matching(table, example(finding)).stream()
                         .map(TableRule::number)
                         .toList();
@@ -95,6 +92,10 @@ class TableAuditPropertyTest {
                     .as("rule %d of %s", rule.number(), shorter.rules())
                     .isTrue();
         }
+    }
+
+    private static boolean isGap(AuditFinding finding) {
+        return finding.kind() == FindingKind.GAP || finding.kind() == FindingKind.GAP_AT_LIMIT;
     }
 
     /** What a table says of a case: of rules that may not match together, everything that they say. */
