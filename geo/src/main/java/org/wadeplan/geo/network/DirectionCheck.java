@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.wadeplan.geo.problem.Problem;
@@ -23,6 +24,7 @@ final class DirectionCheck {
     private final StreamRules rules;
     private final SuspectedFaults faults;
     private final StreamGraph graph;
+    private final Drainage drainage;
     private final int[] in;
     private final int[] out;
     private final BitSet turned = new BitSet();
@@ -33,6 +35,7 @@ final class DirectionCheck {
         this.rules = rules;
         this.faults = faults;
         this.graph = StreamNoding.graph(PieceLines.of(pieces), rules.snapToleranceM());
+        this.drainage = Drainage.of(graph);
         this.in = new int[graph.nodeCount()];
         this.out = new int[graph.nodeCount()];
         for (int node = 0; node < graph.nodeCount(); node++) {
@@ -122,7 +125,7 @@ final class DirectionCheck {
             return "all lines at " + place(upper) + " begin there and none leads to it; of them this one alone could";
         }
         boolean deadEnd = in[lower] == 1 && out[lower] == 0 && in[upper] > 0 && out[upper] > 1;
-        if (deadEnd && mayRise(line)) {
+        if (deadEnd && (rises(line) || (mayRise(line) && anotherLeadsOn(line)))) {
             return "it leaves " + place(upper) + " beside another line and ends at " + place(lower)
                     + " without a mouth, as a tributary drawn the wrong way does";
         }
@@ -146,10 +149,28 @@ final class DirectionCheck {
         return true;
     }
 
+    /** Whether the water of the node above has another way, through more than one line, to a mouth of its own. */
+    private boolean anotherLeadsOn(int line) {
+        int upper = upper(line);
+        for (int i = 0; i < graph.leavingCount(upper); i++) {
+            int other = graph.line(graph.leaving(upper, i));
+            OptionalInt mouth = drainage.mouthOf(graph.leaving(upper, i));
+            boolean leadsOn = other != line && !turned.get(other) && out[graph.toNode(graph.leaving(upper, i))] > 0;
+            if (leadsOn && mouth.isPresent() && in[mouth.getAsInt()] + out[mouth.getAsInt()] == 1) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the line rises on the grid as it is drawn. */
+    private boolean rises(int line) {
+        return FallVote.NONE.with(pieces.get(line).line(), rules).up() == 1;
+    }
+
     /** Whether the grid does not speak against the line's being drawn the wrong way. */
     private boolean mayRise(int line) {
-        FallVote vote = FallVote.NONE.with(pieces.get(line).line(), rules);
-        return vote.down() == 0;
+        return FallVote.NONE.with(pieces.get(line).line(), rules).down() == 0;
     }
 
     private void sink(int node) {

@@ -110,26 +110,26 @@ final class LoopCheck {
 
     private void braids(int[] group) {
         int count = 0;
-        TreeSet<Integer> nodes = new TreeSet<>();
+        BitSet nodes = new BitSet();
         for (int line : group) {
             for (int piece = graph.firstPiece(line); piece < graph.endPiece(line); piece++) {
                 count++;
-                nodes.add(graph.fromNode(piece));
-                nodes.add(graph.toNode(piece));
+                nodes.set(graph.fromNode(piece));
+                nodes.set(graph.toNode(piece));
             }
         }
-        int rings = count - nodes.size() + 1;
+        int rings = count - nodes.cardinality() + 1;
         if (rings <= 0) {
             return;
         }
         String where = nodes.stream()
                 .filter(node -> graph.leavingCount(node) > 1)
-                .findFirst()
-                .map(node -> String.format(
+                .mapToObj(node -> String.format(
                         Locale.ROOT,
                         ", for the first time near %.0f, %.0f",
                         graph.nodeAt(node).eastM(),
                         graph.nodeAt(node).northM()))
+                .findFirst()
                 .orElse("");
         faults.add(Problem.note(
                 "stream-braided",

@@ -3,8 +3,6 @@ package org.wadeplan.geo.network;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import org.wadeplan.geo.crs.MetricPoint;
 import org.wadeplan.geo.lines.LineSet;
 
 /** Joins ends that meet nothing exactly to what lies within the snap tolerance. */
@@ -13,6 +11,10 @@ final class LooseEnds {
     /** A stub that leaves a line shorter than so many tolerances is not bent back onto it. */
     static final double STUB_TOLERANCES = 3;
 
+    /** Lines as near as the nearest within a millimetre are met as well. */
+    private static final double AS_NEAR_M = 0.001;
+
+    private static final double ROUNDING_M = 1e-6;
     private static final int MIDDLE = -1;
 
     private final LineSet lines;
@@ -31,37 +33,35 @@ final class LooseEnds {
      * What one loose end is joined to.
      *
      * @param place the node, or {@link #MIDDLE} where the line has none near enough
+     * @param offM how far the end lies from the line
      */
-    private record Target(int end, int line, double atM, int place, double offM, MetricPoint at) {
-
-        /** Nodes before middles, the nearer first; ties by position, never by number. */
-        static final Comparator<Target> BEST_FIRST = Comparator.comparing((Target target) -> target.place == MIDDLE)
-                .thenComparingDouble(Target::offM)
-                .thenComparingDouble(target -> target.at.eastM())
-                .thenComparingDouble(target -> target.at.northM());
-    }
+    private record Target(int end, int line, double atM, int place, double offM) {}
 
     void join(EndContacts contacts) {
         List<Target> chosen = new ArrayList<>();
         for (int end = 0; end < 2 * lines.lineCount(); end++) {
-            best(end, contacts).ifPresent(chosen::add);
+            choose(end, contacts, chosen);
         }
-        chosen.sort(Target.BEST_FIRST
+        // By distance and position, never by number; distances that differ by rounding alone are the same.
+        chosen.sort(Comparator.comparingDouble((Target target) -> Math.rint(target.offM() / ROUNDING_M))
                 .thenComparingDouble(target -> lines.eastM(EndContacts.vertex(lines, target.end())))
                 .thenComparingDouble(target -> lines.northM(EndContacts.vertex(lines, target.end()))));
         chosen.forEach(this::join);
     }
 
-    private Optional<Target> best(int end, EndContacts contacts) {
-        Optional<Target> best = Optional.empty();
+    /** The nearest line, and others that are as near: an end that lies where two lines cross meets both. */
+    private void choose(int end, EndContacts contacts, List<Target> chosen) {
+        double nearestM = Double.POSITIVE_INFINITY;
         for (int contact = contacts.first(end); contact >= 0; contact = contacts.next(contact)) {
             if (!isStub(end, contacts.line(contact))) {
-                Target target = target(end, contacts, contact);
-                boolean better = best.isEmpty() || Target.BEST_FIRST.compare(target, best.get()) < 0;
-                best = better ? Optional.of(target) : best;
+                nearestM = Math.min(nearestM, contacts.distanceM(contact));
             }
         }
-        return best;
+        for (int contact = contacts.first(end); contact >= 0; contact = contacts.next(contact)) {
+            if (contacts.distanceM(contact) <= nearestM + AS_NEAR_M && !isStub(end, contacts.line(contact))) {
+                chosen.add(target(end, contacts, contact));
+            }
+        }
     }
 
     /** Whether the end's own line leaves the other by its other end and is too short to come back to it. */
@@ -76,25 +76,18 @@ final class LooseEnds {
     private Target target(int end, EndContacts contacts, int contact) {
         int other = contacts.line(contact);
         int vertex = EndContacts.vertex(lines, end);
-        MetricPoint from = new MetricPoint(lines.eastM(vertex), lines.northM(vertex));
         int nearest = MIDDLE;
-        double nearestM = Double.POSITIVE_INFINITY;
+        double nearestM = toleranceM;
         for (int stop = stops.first(other); stop < stops.end(other); stop++) {
             int place = stops.place(stop);
-            double offM = Math.hypot(shared.eastM(place) - from.eastM(), shared.northM(place) - from.northM());
-            if (offM <= toleranceM && offM < nearestM) {
+            double offM =
+                    Math.hypot(shared.eastM(place) - lines.eastM(vertex), shared.northM(place) - lines.northM(vertex));
+            if (offM <= nearestM && (offM < nearestM || nearest == MIDDLE)) {
                 nearest = place;
                 nearestM = offM;
             }
         }
-        double atM = contacts.chainageM(contact);
-        return nearest == MIDDLE
-                ? new Target(end, other, atM, MIDDLE, contacts.distanceM(contact), lines.at(other, atM))
-                : new Target(end, other, atM, nearest, nearestM, place(nearest));
-    }
-
-    private MetricPoint place(int place) {
-        return new MetricPoint(shared.eastM(place), shared.northM(place));
+        return new Target(end, other, contacts.chainageM(contact), nearest, contacts.distanceM(contact));
     }
 
     private void join(Target target) {

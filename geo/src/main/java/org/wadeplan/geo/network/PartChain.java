@@ -24,7 +24,7 @@ final class PartChain {
             if (!follows) {
                 return Optional.empty();
             }
-            vertices.addAll(part);
+            vertices.addAll(vertices.isEmpty() || part.isEmpty() ? part : part.subList(1, part.size()));
         }
         return Optional.of(parts.getFactory().createLineString(vertices.toArray(new Coordinate[0])));
     }

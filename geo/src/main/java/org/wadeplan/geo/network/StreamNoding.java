@@ -7,7 +7,7 @@ import org.wadeplan.geo.lines.LineSet;
  *
  * <p>Lines meet at a place where both have a vertex, to the last digit; and where an end that so meets nothing lies within
  * the snap tolerance of another line: of its end, of a vertex, or of the middle of a segment. Such a loose end is joined to
- * the nearest node of that line within the tolerance, else to the nearest point of the line. Ends that already meet
+ * the nearest line, there to a node within the tolerance, else to the nearest point. Ends that already meet
  * something stay as they are, so that a large tolerance cannot pull a sound network together. Lines that merely cross
  * without a vertex in common are not joined: that may be a canal over a stream.
  *

@@ -36,7 +36,7 @@ class OpenDataReferenceTest {
 
     private static final Path DATA = Path.of("..", "..", "shared", "data");
 
-    private static FeatureLayer layer(String file, String layer) {
+    static FeatureLayer layer(String file, String layer) {
         assumeTrue(
                 Files.isRegularFile(DATA.resolve(file)),
                 "skipped: the open data file " + file + " is not beside the project, in ../shared/data");
@@ -109,7 +109,7 @@ class OpenDataReferenceTest {
         assertThat(StreamOrder.strahler(pieces)).isEqualTo(published);
     }
 
-    private static String whole(Feature feature, String column) {
+    static String whole(Feature feature, String column) {
         return Long.toString(Math.round(Double.parseDouble(feature.text(column).orElseThrow())));
     }
 

@@ -11,11 +11,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.wadeplan.geo.crs.MetricPoint;
+import org.wadeplan.geo.network.StreamNoding;
+import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.hazards.limits.WadingProfile;
 import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.round.ConductivityRule;
 import org.wadeplan.planner.round.DutyRules;
 import org.wadeplan.planner.round.LightRules;
+import org.wadeplan.planner.round.MethodOverride;
 import org.wadeplan.planner.round.Place;
 import org.wadeplan.planner.round.RoundHeader;
 import org.wadeplan.planner.round.TideRules;
@@ -60,9 +63,13 @@ final class HeaderJson {
                 checkIn(top),
                 top.decimal("stakeUncertaintyM", Range.of(0, 1000, "m")),
                 mouths(top),
+                top.has("snapToleranceM")
+                        ? top.decimal("snapToleranceM", Range.of(0, StreamRules.GAP_MAX_M, "m"))
+                        : StreamNoding.SNAP_TOLERANCE_M,
                 top.has("acceptedRepairs") ? top.list("acceptedRepairs", Reading::of) : List.of(),
                 wading(top),
-                SearchJson.settings(top));
+                SearchJson.settings(top),
+                overrides(top));
     }
 
     /** Where the round does not say who wades, everyone counts as new: the tightest row. */
@@ -75,6 +82,20 @@ final class HeaderJson {
         wading.text("source");
         wading.noteUnknownKeys();
         return profile;
+    }
+
+    private static List<MethodOverride> overrides(JsonObject top) {
+        if (!top.has("methodOverrides")) {
+            return List.of();
+        }
+        return top.objects("methodOverrides").stream()
+                .map(one -> {
+                    MethodOverride override =
+                            new MethodOverride(one.text("site"), one.text("method"), one.text("reason"));
+                    one.noteUnknownKeys();
+                    return override;
+                })
+                .toList();
     }
 
     private static void checkDays(JsonObject top, LocalDate firstDay, LocalDate lastDay) {

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.network.AcceptedRepairs;
 import org.wadeplan.geo.network.StreamHints;
+import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
@@ -94,7 +95,7 @@ public final class RoundReader {
                 head -> decisions.value().flatMap(decided -> terrain.value().flatMap(ground -> register.value()
                         .map(hazards -> new RoundAssembly(folder, head, tables, decided, ground, hazards)))));
         return assembly.map(whole -> InputHasher.of(files).map(whole::round).with(problems))
-                .orElseGet(() -> Checked.failed(problems));
+                .orElseGet(() -> Checked.failed(SuitableSystem.suggested(problems, files)));
     }
 
     private static Checked<HazardRegister> register(RoundFolder files) {
@@ -124,8 +125,12 @@ public final class RoundReader {
             return Checked.failed(List.of());
         }
         return CoordinateSystem.named(header.get().crs(), SourcePlace.part(RoundJson.FILE, "crs"))
-                .then(crs -> new TerrainReader(files, crs, repairs(header.get(), acceptedRepairs))
+                .then(crs -> new TerrainReader(files, crs, repairs(header.get(), acceptedRepairs), rules(header.get()))
                         .read(tables.barriers().values(), hints(header.get(), tables)));
+    }
+
+    private static StreamRules rules(RoundHeader header) {
+        return StreamRules.USUAL.withSnapToleranceM(header.snapToleranceM());
     }
 
     private static AcceptedRepairs repairs(RoundHeader header, Set<String> acceptedNow) {

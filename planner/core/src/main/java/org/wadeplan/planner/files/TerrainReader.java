@@ -6,6 +6,7 @@ import org.wadeplan.geo.network.AcceptedRepairs;
 import org.wadeplan.geo.network.StreamHints;
 import org.wadeplan.geo.network.StreamNetwork;
 import org.wadeplan.geo.network.StreamReader;
+import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.round.Barrier;
@@ -14,7 +15,7 @@ import org.wadeplan.planner.round.Parcel;
 import org.wadeplan.planner.round.Terrain;
 
 /** Reads the map layers of the round. */
-record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs repairs) {
+record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs repairs, StreamRules rules) {
 
     /** No value where there are no stream lines to work with. */
     Checked<Terrain> read(List<Barrier> barriers, StreamHints hints) {
@@ -35,7 +36,7 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs r
         String name = folder.nameOf(RoundFolder.STREAMS);
         return new MapLayer(folder, RoundFolder.STREAMS, crs)
                 .readableLayer()
-                .then(layer -> new StreamReader(crs, SourcePlace.file(name), hints, repairs).read(layer));
+                .then(layer -> new StreamReader(crs, SourcePlace.file(name), hints, repairs, rules).read(layer));
     }
 
     private Checked<List<CatchmentArea>> catchments() {

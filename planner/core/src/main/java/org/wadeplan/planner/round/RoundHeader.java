@@ -16,9 +16,11 @@ import org.wadeplan.hazards.limits.WadingProfile;
  * @param seed seed of everything that is drawn or searched
  * @param reach how reaches are laid
  * @param mouths where each stream ends, to tell which way its line was digitised
+ * @param snapToleranceM how near a loose end of a stream line meets another line, metres
  * @param acceptedRepairs repairs to stream lines that a person has agreed to
  * @param wading the row of the wading table that the weakest wader of the crews belongs to
  * @param search what a search for reaches keeps clear of
+ * @param methodOverrides sites whose method a person has decided, with the reason
  */
 public record RoundHeader(
         String id,
@@ -42,9 +44,11 @@ public record RoundHeader(
         CheckInRules checkIn,
         double stakeUncertaintyM,
         Map<String, MetricPoint> mouths,
+        double snapToleranceM,
         List<String> acceptedRepairs,
         WadingProfile wading,
-        SearchSettings search) {
+        SearchSettings search,
+        List<MethodOverride> methodOverrides) {
 
     /** The days of the week itself, without reserve days, in order. */
     public List<LocalDate> days() {

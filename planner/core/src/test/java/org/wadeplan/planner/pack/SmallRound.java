@@ -144,9 +144,11 @@ public final class SmallRound {
                 new CheckInRules(60, 45, "office check-in", "112", SOURCE),
                 5,
                 Map.of(),
+                0.5,
                 List.of(),
                 WadingProfile.NEW,
-                SearchSettings.USUAL);
+                SearchSettings.USUAL,
+                List.of());
     }
 
     static CoordinateSystem crs() {

@@ -55,6 +55,13 @@ public final class CoreDesk implements RoundDesk {
                     read.value().map(Skies::of).orElse(List.of()));
         }
         Round round = read.value().orElseThrow();
+        List<Problem> refusals = RoundPlanner.refusals(round);
+        if (!refusals.isEmpty()) {
+            List<Problem> found = Stream.concat(refusals.stream(), read.problems().stream())
+                    .sorted(Problem.WORST_FIRST)
+                    .toList();
+            return new OpenedRound(read.value(), Optional.empty(), found, Skies.of(round));
+        }
         RoundPlan plan = RoundPlanner.plan(round, PlanOptions.usual(), new Steps(progress));
         progress.at("check", 1);
         List<Problem> problems = Stream.of(read.problems(), plan.findings(), PlanCheck.findings(round, plan))

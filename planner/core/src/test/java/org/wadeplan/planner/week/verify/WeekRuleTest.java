@@ -360,8 +360,10 @@ class WeekRuleTest {
                 from.checkIn(),
                 from.stakeUncertaintyM(),
                 from.mouths(),
+                from.snapToleranceM(),
                 from.acceptedRepairs(),
                 from.wading(),
-                from.search());
+                from.search(),
+                from.methodOverrides());
     }
 }
