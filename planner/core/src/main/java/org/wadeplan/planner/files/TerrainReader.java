@@ -1,6 +1,8 @@
 package org.wadeplan.planner.files;
 
 import java.util.List;
+import java.util.Optional;
+import org.wadeplan.geo.access.Roads;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.network.AcceptedRepairs;
 import org.wadeplan.geo.network.StreamHints;
@@ -21,15 +23,21 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs r
     Checked<Terrain> read(List<Barrier> barriers, StreamHints hints) {
         Checked<List<CatchmentArea>> catchments = catchments();
         Checked<List<Parcel>> parcels = parcels();
+        Checked<Optional<Roads>> roads = new RoadReader(folder, crs).read();
         return network(hints)
-                .map(network -> new Terrain(
-                        crs,
-                        network,
-                        catchments.value().orElse(List.of()),
-                        parcels.value().orElse(List.of()),
-                        barriers))
+                .then(network -> new GroundReader(folder, crs)
+                        .read(network)
+                        .map(elevation -> new Terrain(
+                                crs,
+                                network,
+                                catchments.value().orElse(List.of()),
+                                parcels.value().orElse(List.of()),
+                                barriers,
+                                roads.value().flatMap(found -> found),
+                                elevation)))
                 .with(catchments.problems())
-                .with(parcels.problems());
+                .with(parcels.problems())
+                .with(roads.problems());
     }
 
     private Checked<StreamNetwork> network(StreamHints hints) {
