@@ -2,6 +2,7 @@ package org.wadeplan.geo.io;
 
 import java.util.Comparator;
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -57,7 +58,12 @@ final class AttributeFilter {
         if (text.isBlank() || text.length() > LONGEST) {
             throw new CQLException("column 1");
         }
-        return ECQL.toFilter(text);
+        try {
+            return ECQL.toFilter(text);
+        } catch (StackOverflowError tooDeep) {
+            // The parser calls itself for each bracket: thousands of them are no filter that a person wrote.
+            throw new CQLException("column 1");
+        }
     }
 
     /** What the filter says of a feature, by its attributes as the file has them. */
@@ -68,8 +74,8 @@ final class AttributeFilter {
     private static Problem unknownColumn(String name, LayerShape layer, SourcePlace place) {
         Optional<String> nearest = layer.fields().stream()
                 .map(Field::name)
-                .filter(known -> known.toLowerCase(java.util.Locale.ROOT)
-                        .startsWith(name.toLowerCase(java.util.Locale.ROOT).substring(0, Math.min(3, name.length()))))
+                .filter(known -> known.toLowerCase(Locale.ROOT)
+                        .startsWith(name.toLowerCase(Locale.ROOT).substring(0, Math.min(3, name.length()))))
                 .min(Comparator.naturalOrder());
         return Problem.error(
                 "filter-column-unknown",

@@ -101,11 +101,8 @@ final class FilterTerms {
 
     /** {@code INTERSECTS} for the class that stands for it. */
     private static String nameOf(Filter filter) {
-        return filter.getClass()
-                .getSimpleName()
-                .replaceAll("(Impl|Filter)+$", "")
-                .replaceAll("^Fid$", "a list of feature ids")
-                .toUpperCase(Locale.ROOT);
+        String name = filter.getClass().getSimpleName().replaceAll("(Impl|Filter)+$", "");
+        return name.equals("Fid") ? "a list of feature ids" : name.toUpperCase(Locale.ROOT);
     }
 
     private static IntPredicate wanted(BinaryComparisonOperator comparison) {

@@ -1,11 +1,14 @@
 package org.wadeplan.geo.io;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.crs.Reprojection;
 import org.wadeplan.geo.crs.StatedSystem;
@@ -87,6 +90,34 @@ public final class GeoJsonReader {
         }
     }
 
+    /** Where the file's shapes lie; empty where it cannot be read. */
+    static Optional<Extent> extent(Path file) {
+        Envelope box = new Envelope();
+        try {
+            GeoJsonText text = new GeoJsonText(file);
+            Optional<GeoJsonText.Outline> outline = text.outline();
+            text.each((id, attributes, geometry) -> expand(box, geometry.path("coordinates")));
+            return outline.map(whole -> new Extent(
+                    box,
+                    Optional.of(StatedSystem.code(
+                            whole.statedSystem().isEmpty()
+                                            || whole.statedSystem().endsWith("CRS84")
+                                    ? "EPSG:4326"
+                                    : "EPSG:" + whole.statedSystem().replaceAll("^.*:", "")))));
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    private static void expand(Envelope box, JsonNode coordinates) {
+        if (coordinates.path(0).isNumber() && coordinates.path(1).isNumber()) {
+            box.expandToInclude(
+                    coordinates.path(0).doubleValue(), coordinates.path(1).doubleValue());
+        } else {
+            coordinates.forEach(inner -> expand(box, inner));
+        }
+    }
+
     private Problem notGeoJson() {
         return Problem.error(
                 "not-geojson",
@@ -164,7 +195,7 @@ public final class GeoJsonReader {
         }
         String code = "EPSG:" + stated.replaceAll("^.*:", "");
         Checked<Reprojection> way = round.from(code, place);
-        if (way.value().isEmpty() || !stated.toUpperCase(java.util.Locale.ROOT).contains("EPSG")) {
+        if (way.value().isEmpty() || !stated.toUpperCase(Locale.ROOT).contains("EPSG")) {
             return Checked.failed(Problem.error(
                     "geojson-crs",
                     place,

@@ -66,7 +66,7 @@ public final class GeoPackageLines {
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery(sql)) {
             while (row.next()) {
-                add(walk, row.getString(1), row.getBytes(2));
+                add(walk, Long.toString(row.getLong(1)), row.getBytes(2));
             }
         }
         return walk.finished();
@@ -98,10 +98,13 @@ public final class GeoPackageLines {
         };
     }
 
-    /** Views have no key: their rows are numbered as they come. */
+    /**
+     * The column that holds the rows' numbers, which the standard asks for. A view has none: its rows are numbered as they
+     * come, as are those of a table whose key is something else.
+     */
     private static String key(Connection connection, String layer) throws SQLException {
-        try (PreparedStatement statement =
-                connection.prepareStatement("SELECT name FROM pragma_table_info(?) WHERE pk = 1")) {
+        try (PreparedStatement statement = connection.prepareStatement(
+                "SELECT name FROM pragma_table_info(?) WHERE pk = 1 AND upper(type) = 'INTEGER'")) {
             statement.setString(1, layer);
             try (ResultSet row = statement.executeQuery()) {
                 return row.next() ? LayerTable.quoted(row.getString(1)) : "row_number() OVER ()";

@@ -103,6 +103,17 @@ public final class GeoPackageReader {
         };
     }
 
+    /** Where a layer lies, as the file states it; no value where it does not. */
+    Checked<Extent> extent(String layer) {
+        return opened(connection -> {
+            LayerColumns tables = new LayerColumns(connection, layer);
+            Optional<Envelope> box = tables.extent();
+            return box.isEmpty()
+                    ? Checked.failed(List.of())
+                    : Checked.of(new Extent(box.get(), tables.geometry().crs()));
+        });
+    }
+
     /** The names of the layers that have shapes, sorted. */
     Checked<List<String>> shapeLayers() {
         return opened(connection -> Checked.of(LayerRows.shapeLayers(connection)));

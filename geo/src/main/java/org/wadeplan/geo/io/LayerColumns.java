@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Envelope;
 import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.LayerShape.Kind;
 
@@ -98,6 +99,21 @@ record LayerColumns(Connection connection, String layer) {
             }
         }
         return Kind.GEOMETRY;
+    }
+
+    /** The box that the system tables state; empty where they do not. */
+    Optional<Envelope> extent() throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(
+                "SELECT min_x, max_x, min_y, max_y FROM gpkg_contents WHERE lower(table_name) = lower(?)")) {
+            statement.setString(1, layer);
+            try (ResultSet row = statement.executeQuery()) {
+                boolean stated = row.next() && row.getObject(1) != null && row.getObject(3) != null;
+                return stated
+                        ? Optional.of(
+                                new Envelope(row.getDouble(1), row.getDouble(2), row.getDouble(3), row.getDouble(4)))
+                        : Optional.empty();
+            }
+        }
     }
 
     /** The name of the layer's spatial index; empty where it has none. Source: OGC GeoPackage 1.3, annex F.3. */

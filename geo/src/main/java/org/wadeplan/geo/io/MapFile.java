@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.crs.LonLat;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
@@ -52,12 +53,29 @@ public final class MapFile {
         return read.value().isEmpty() ? Checked.failed(done.problems()) : done;
     }
 
+    /**
+     * Roughly the middle of a layer on WGS 84, as its file states it, whatever system it is in; for finding a system that
+     * suits the data. Empty where that cannot be told.
+     */
+    public static Optional<LonLat> middle(Path file, LayerQuery query, SourcePlace place) {
+        Optional<Extent> extent;
+        if (isGeoJson(file)) {
+            extent = GeoJsonReader.extent(file);
+        } else if (isShapefile(file)) {
+            extent = new ShapefileReader(file, place).extent();
+        } else {
+            GeoPackageReader reader = new GeoPackageReader(file, place);
+            extent = layerName(reader, query, place).then(reader::extent).value();
+        }
+        return extent.flatMap(stated -> stated.middle(query.mapping().crs()));
+    }
+
     private static Checked<LayerShape> all(
             Path file, LayerQuery query, SourcePlace place, CoordinateSystem round, Selection selection) {
         if (isGeoJson(file)) {
             return new GeoJsonReader(file, place, round, query.mapping().crs()).each(selection);
         }
-        if (file.toString().toLowerCase(Locale.ROOT).endsWith(".shp")) {
+        if (isShapefile(file)) {
             return new ShapefileReader(file, place).each(selection);
         }
         GeoPackageReader reader = new GeoPackageReader(file, place);
@@ -67,6 +85,10 @@ public final class MapFile {
     private static boolean isGeoJson(Path file) {
         String name = file.toString().toLowerCase(Locale.ROOT);
         return name.endsWith(".geojson") || name.endsWith(".json");
+    }
+
+    private static boolean isShapefile(Path file) {
+        return file.toString().toLowerCase(Locale.ROOT).endsWith(".shp");
     }
 
     private static Checked<String> layerName(GeoPackageReader reader, LayerQuery query, SourcePlace place) {

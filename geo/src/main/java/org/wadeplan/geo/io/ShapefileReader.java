@@ -2,6 +2,7 @@ package org.wadeplan.geo.io;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.problem.Checked;
@@ -25,6 +28,7 @@ import org.wadeplan.geo.problem.SourcePlace;
 public final class ShapefileReader {
 
     private static final int LONGEST_DEFINITION = 1 << 16;
+    private static final int BOX_START = 36;
 
     private final ShapefileParts parts;
     private final SourcePlace place;
@@ -36,6 +40,14 @@ public final class ShapefileReader {
     public ShapefileReader(Path file, SourcePlace place) {
         this.parts = new ShapefileParts(file, place);
         this.place = place;
+    }
+
+    /** The files beside a .shp that are read with it and exist, in a fixed order. */
+    public static List<Path> filesBeside(Path shp) {
+        ShapefileParts parts = new ShapefileParts(shp, SourcePlace.file(shp.toString()));
+        return Stream.of(".dbf", ".shx", ".prj", ".cpg")
+                .flatMap(ending -> parts.beside(ending).stream())
+                .toList();
     }
 
     /** A whole layer. */
@@ -179,6 +191,17 @@ public final class ShapefileReader {
                         + " rows, so nothing says which belongs to which",
                 "one row for each shape",
                 "copy all files of that name again from where they came from; do not sort the .dbf by itself");
+    }
+
+    /** The box that the .shp states, and the system; empty where the file cannot be read. */
+    Optional<Extent> extent() {
+        try (FileWindow shp = new FileWindow(parts.shp())) {
+            ByteBuffer box = shp.at(BOX_START, 4 * Double.BYTES);
+            return Optional.of(new Extent(
+                    new Envelope(box.getDouble(0), box.getDouble(16), box.getDouble(8), box.getDouble(24)), system()));
+        } catch (IOException closed) {
+            return Optional.empty();
+        }
     }
 
     private Optional<StatedSystem> system() throws IOException {

@@ -1,8 +1,6 @@
 package org.wadeplan.geo.lines;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.LineString;
 
@@ -12,23 +10,16 @@ public final class LineSetBuilder {
     /** The longest array that every Java machine can make. */
     private static final int MOST_VERTICES = Integer.MAX_VALUE - 8;
 
-    private final List<String> ids = new ArrayList<>();
+    private final LineIds ids = new LineIds();
+    private final GrowingDoubles eastM = new GrowingDoubles();
+    private final GrowingDoubles northM = new GrowingDoubles();
+    private final GrowingDoubles chainageM = new GrowingDoubles();
     private int[] firstVertex = new int[1025];
-    private double[] eastM;
-    private double[] northM;
-    private double[] chainageM;
     private int vertices;
 
-    public LineSetBuilder() {
-        this(8192);
-    }
-
-    /** @param expectedVertices about how many vertices will come; more or fewer do no harm */
-    public LineSetBuilder(int expectedVertices) {
-        this.eastM = new double[Math.max(16, expectedVertices)];
-        this.northM = new double[eastM.length];
-        this.chainageM = new double[eastM.length];
-    }
+    private double lastEastM;
+    private double lastNorthM;
+    private double lastChainageM;
 
     /**
      * Adds one line. Vertices equal to the one before are left out.
@@ -63,21 +54,17 @@ public final class LineSetBuilder {
     }
 
     public int lineCount() {
-        return ids.size();
+        return ids.count();
     }
 
     /** Everything added so far. The builder must not be used afterwards. */
     public LineSet build() {
         return new LineSet(
-                ids.toArray(String[]::new),
-                Arrays.copyOf(firstVertex, ids.size() + 1),
-                trimmed(eastM),
-                trimmed(northM),
-                trimmed(chainageM));
-    }
-
-    private double[] trimmed(double[] ordinates) {
-        return ordinates.length == vertices ? ordinates : Arrays.copyOf(ordinates, vertices);
+                ids,
+                Arrays.copyOf(firstVertex, ids.count() + 1),
+                eastM.drained(vertices),
+                northM.drained(vertices),
+                chainageM.drained(vertices));
     }
 
     private void vertex(int start, double east, double north) {
@@ -87,19 +74,22 @@ public final class LineSetBuilder {
         }
         double atM = 0;
         if (vertices > start) {
-            double stepM = stepM(east - eastM[vertices - 1], north - northM[vertices - 1]);
+            double stepM = stepM(east - lastEastM, north - lastNorthM);
             if (stepM == 0) {
                 return;
             }
-            atM = chainageM[vertices - 1] + stepM;
+            atM = lastChainageM + stepM;
         }
-        if (vertices == eastM.length) {
-            grow();
+        if (vertices == MOST_VERTICES) {
+            throw new IllegalStateException("More than " + MOST_VERTICES + " vertices: read the lines in parts");
         }
         // Adding 0 makes one zero of the two, so that ends which coincide are equal bit by bit.
-        eastM[vertices] = east + 0.0;
-        northM[vertices] = north + 0.0;
-        chainageM[vertices++] = atM;
+        lastEastM = east + 0.0;
+        lastNorthM = north + 0.0;
+        lastChainageM = atM;
+        eastM.set(vertices, lastEastM);
+        northM.set(vertices, lastNorthM);
+        chainageM.set(vertices++, atM);
     }
 
     /**
@@ -111,26 +101,16 @@ public final class LineSetBuilder {
         return plain > 1e-140 && plain < 1e150 ? plain : Math.hypot(east, north);
     }
 
-    private void grow() {
-        if (vertices == MOST_VERTICES) {
-            throw new IllegalStateException("More than " + MOST_VERTICES + " vertices: read the lines in parts");
-        }
-        int larger = (int) Math.min(MOST_VERTICES, vertices + vertices / 2L + 16);
-        eastM = Arrays.copyOf(eastM, larger);
-        northM = Arrays.copyOf(northM, larger);
-        chainageM = Arrays.copyOf(chainageM, larger);
-    }
-
     private boolean closed(String id, int start) {
         if (vertices - start < 2) {
             vertices = start;
             return false;
         }
         ids.add(id);
-        if (ids.size() == firstVertex.length) {
+        if (ids.count() == firstVertex.length) {
             firstVertex = Arrays.copyOf(firstVertex, firstVertex.length * 2);
         }
-        firstVertex[ids.size()] = vertices;
+        firstVertex[ids.count()] = vertices;
         return true;
     }
 }

@@ -170,7 +170,7 @@ final class PackedBoxes {
     }
 
     /** Place of a cell along the Hilbert curve; bit by bit from the largest square, turning as the curve turns. */
-    private static int hilbert(int column, int row) {
+    static int hilbert(int column, int row) {
         int x = column;
         int y = row;
         int place = 0;

@@ -9,9 +9,6 @@ public sealed interface LengthRule {
     /** Whether the length depends on the stream's width. */
     boolean needsWidth();
 
-    /** The shortest reach that it asks anywhere, metres. */
-    double shortestM();
-
     /** {@code 150 m fixed}, {@code 40 x the mean wetted width, 150 to 4000 m}. */
     String words();
 
@@ -31,11 +28,6 @@ public sealed interface LengthRule {
         @Override
         public boolean needsWidth() {
             return false;
-        }
-
-        @Override
-        public double shortestM() {
-            return lengthM;
         }
 
         @Override
@@ -65,11 +57,6 @@ public sealed interface LengthRule {
         @Override
         public boolean needsWidth() {
             return true;
-        }
-
-        @Override
-        public double shortestM() {
-            return floorM;
         }
 
         /** Metres for a stream of that mean wetted width, clamped. */

@@ -44,6 +44,11 @@ public record ReachProtocol(LengthRule length, SubReachRule subReaches, String s
                 : Optional.empty();
     }
 
+    /** The length, or where that goes by the width the floor: no reach by this protocol is shorter. Metres. */
+    public double leastLengthM() {
+        return length instanceof LengthRule.Widths widths ? widths.floorM() : ((LengthRule.Fixed) length).lengthM();
+    }
+
     /** Most sub-reaches that a reach by this protocol may have. */
     public int mostSubReaches() {
         if (subReaches instanceof SubReachRule.Equal equal) {

@@ -32,7 +32,7 @@ public record Bounds(OptionalDouble min, OptionalDouble max) {
         return new Bounds(OptionalDouble.of(min), OptionalDouble.of(max));
     }
 
-    public boolean isNone() {
+    public boolean allowsAll() {
         return min.isEmpty() && max.isEmpty();
     }
 

@@ -13,7 +13,27 @@ import org.wadeplan.geo.terrain.Slope;
 public interface CandidateFacts {
 
     /** Knows nothing. */
-    CandidateFacts UNKNOWN = new CandidateFacts() {};
+    CandidateFacts UNKNOWN = new CandidateFacts() {
+        @Override
+        public boolean knowsSlopes() {
+            return false;
+        }
+
+        @Override
+        public boolean knowsWalkIns() {
+            return false;
+        }
+    };
+
+    /** Whether a slope is known anywhere; where not, no start is held back for one that might be good. */
+    default boolean knowsSlopes() {
+        return true;
+    }
+
+    /** Whether a walk-in is known anywhere. */
+    default boolean knowsWalkIns() {
+        return true;
+    }
 
     /** Strahler order of the piece between nodes that holds the stretch. */
     default OptionalInt order(LineStretch stretch) {

@@ -43,10 +43,10 @@ final class FactBlocks {
             int piece = runs.piece(run, index);
             LineStretch whole = new LineStretch(graph.line(piece), graph.fromM(piece), graph.toM(piece));
             kind(whole).ifPresent(reason -> block(run, piece, whole, reason, found));
-            if (!limits.order().isNone()) {
+            if (!limits.order().allowsAll()) {
                 order(whole).ifPresent(reason -> block(run, piece, whole, reason, found));
             }
-            if (!limits.widthM().isNone()) {
+            if (!limits.widthM().allowsAll()) {
                 width(whole).ifPresent(reason -> block(run, piece, whole, reason, found));
             }
             cells(run, piece, found);
@@ -54,8 +54,8 @@ final class FactBlocks {
     }
 
     private void cells(int run, int piece, Consumer<Block> found) {
-        boolean slope = !limits.slopePercent().isNone();
-        boolean access = !limits.walkInM().isNone() || limits.walkInOnConsentedLand();
+        boolean slope = !limits.slopePercent().allowsAll();
+        boolean access = !limits.walkInM().allowsAll() || limits.walkInOnConsentedLand();
         if (!slope && !access) {
             return;
         }
@@ -89,7 +89,7 @@ final class FactBlocks {
                         ReasonKind.LINE_KIND,
                         "on a line that is " + kind,
                         "the line is " + kind,
-                        "a stream; not " + String.join(", ", limits.lineKindsRuledOut())));
+                        "only streams, not " + String.join(", ", limits.lineKindsRuledOut())));
     }
 
     private Optional<Hindrance.Stated> order(LineStretch part) {
@@ -127,7 +127,7 @@ final class FactBlocks {
             notChecked.add("not checked everywhere: access, where no road or track is known");
             return;
         }
-        if (!limits.walkInM().isNone()) {
+        if (!limits.walkInM().allowsAll()) {
             broken(ReasonKind.ACCESS, limits.walkInM(), walk.get().lengthM(), "walk-in", "m")
                     .ifPresent(found);
         }
@@ -136,7 +136,7 @@ final class FactBlocks {
                     ReasonKind.ACCESS,
                     "walk-in across land without consent",
                     "the walk-in crosses " + String.join(", ", walk.get().acrossWithoutConsent()),
-                    "a walk-in on land with consent"));
+                    "only a walk-in on land with consent"));
         }
     }
 

@@ -116,7 +116,7 @@ final class Groundwork {
                             ? "on or within " + Bounds.number(taken.clearM()) + " m along the network of "
                                     + taken.name()
                             : "on " + taken.name(),
-                    taken.kind() == ReasonKind.TAKEN ? "water that no other reach covers" : ""));
+                    taken.kind() == ReasonKind.TAKEN ? "only water that no other reach takes up" : ""));
             parts.split(taken.stretch(), (run, fromM, toM) -> common.add(Block.covering(run, fromM, toM, number)));
             for (LinePlace end : ends(taken.stretch())) {
                 spread.fromPlace(

@@ -51,7 +51,7 @@ final class Hindrances {
             return Optional.of(new Hindrance.Near(
                     ReasonKind.LINE_END,
                     "line end",
-                    "the end of " + lines(graph, node),
+                    (graph.arrivingCount(node) == 0 ? "the source of " : "the mouth of ") + lines(graph, node),
                     graph.nodeAt(node),
                     Optional.empty(),
                     node,
@@ -79,7 +79,7 @@ final class Hindrances {
                 "on land without consent",
                 (widened ? "on or within " + Bounds.number(land.clearM()) + " m of " : "on ") + "the parcel "
                         + land.id() + ", " + land.state(),
-                "land with consent");
+                "only land with consent");
     }
 
     /** Number of a reason in words; the same words have one number. */

@@ -30,15 +30,25 @@ final class Rejections {
 
     /** Stretches of one run that hold no reach, from its upper end down; those left too short for a reach too. */
     List<RejectedStretch> of(int run, RunBlocks blocks) {
+        return of(run, blocks, 0, runs.lengthM(run));
+    }
+
+    /** The same for a part of a run, with what is found on that part alone. */
+    List<RejectedStretch> of(int run, RunBlocks blocks, double partFromM, double partToM) {
         double lengthM = runs.lengthM(run);
         double reachM = work.sizes().lengthM(run);
         List<RejectedStretch> rejected = new ArrayList<>();
         for (Atoms.Atom atom : Atoms.of(blocks.of(run), lengthM)) {
             boolean free = atom.blocks().isEmpty();
-            if (!free || !Fitting.holdsOne(new double[] {atom.fromM(), atom.toM()}, reachM)) {
-                List<LineStretch> parts = runs.stretches(run, atom.fromM(), atom.toM());
+            boolean usable = free && Fitting.holdsOne(new double[] {atom.fromM(), atom.toM()}, reachM);
+            double fromM = Math.max(partFromM, atom.fromM());
+            double toM = Math.min(partToM, atom.toM());
+            if (!usable && toM > fromM) {
+                List<LineStretch> parts = runs.stretches(run, fromM, toM);
                 for (int i = parts.size() - 1; i >= 0; i--) {
-                    List<Reason> reasons = free ? List.of(tooShort(atom, reachM)) : reasons(atom, parts.get(i));
+                    List<Reason> reasons = free
+                            ? List.of(tooShort(atom, reachM))
+                            : reasons(new Atoms.Atom(fromM, toM, atom.blocks()), parts.get(i));
                     rejected.add(new RejectedStretch(parts.get(i), reasons));
                 }
             }

@@ -4,15 +4,17 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * How good a candidate is, and why. Parts that nobody knows count neither for nor against it: the points are a share of
- * the weight of the known parts.
+ * How good a candidate is, and why.
+ *
+ * <p>A part that nobody knows counts half, so neither for nor against; how far the score could be off for that is given
+ * by its lowest and highest.
  *
  * @param points 0 to 100
+ * @param lowest if all that is unknown earned nothing
+ * @param highest if all that is unknown earned its full weight
  * @param parts in a fixed order
- * @param knownWeight weight of the parts that are known
- * @param fullWeight weight of all parts
  */
-public record Score(double points, List<Part> parts, double knownWeight, double fullWeight) {
+public record Score(double points, double lowest, double highest, List<Part> parts) {
 
     /**
      * One part.
@@ -28,17 +30,20 @@ public record Score(double points, List<Part> parts, double knownWeight, double 
         parts = List.copyOf(parts);
     }
 
+    /** Weights need not add up to 100. */
     static Score of(List<Part> parts) {
-        double known = 0;
         double full = 0;
-        double points = 0;
+        double unknown = 0;
+        double earned = 0;
         for (Part part : parts) {
             full += part.weight();
-            if (part.points().isPresent()) {
-                known += part.weight();
-                points += part.points().getAsDouble();
-            }
+            earned += part.points().orElse(0);
+            unknown += part.points().isPresent() ? 0 : part.weight();
         }
-        return new Score(known > 0 ? 100 * points / known : 0, parts, known, full);
+        if (full == 0) {
+            return new Score(0, 0, 0, parts);
+        }
+        return new Score(
+                100 * (earned + unknown / 2) / full, 100 * earned / full, 100 * (earned + unknown) / full, parts);
     }
 }

@@ -12,6 +12,9 @@ package org.wadeplan.geo.search;
  */
 public record ScoreRules(Part clearance, Part walkIn, Part lengthSpread, Part slope, Part width, String source) {
 
+    /** No clearance is too wide. */
+    private static final double FAR_M = 1e9;
+
     /**
      * One part.
      *
@@ -29,7 +32,7 @@ public record ScoreRules(Part clearance, Part walkIn, Part lengthSpread, Part sl
 
     /** Invented, to be edited. Band from the published mean, 12.5 %, to 30 %; slopes of pool-riffle streams at best. */
     public static final ScoreRules USUAL = new ScoreRules(
-            new Part(30, new Preference(0, 200, Double.MAX_VALUE, Double.MAX_VALUE)),
+            new Part(30, new Preference(0, 200, FAR_M, FAR_M)),
             new Part(25, new Preference(0, 0, 100, 1000)),
             new Part(15, new Preference(0, 0, 0.125, 0.30)),
             new Part(15, new Preference(0, 0.1, 2, 8)),
@@ -39,5 +42,10 @@ public record ScoreRules(Part clearance, Part walkIn, Part lengthSpread, Part sl
     /** Metres of clearance beyond which more earns nothing. */
     double fullClearanceM() {
         return clearance.preference().goodFrom();
+    }
+
+    /** Points of all parts together, at best. */
+    double fullWeight() {
+        return clearance.weight() + walkIn.weight() + lengthSpread.weight() + slope.weight() + width.weight();
     }
 }

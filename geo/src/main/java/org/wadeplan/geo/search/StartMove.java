@@ -39,7 +39,7 @@ public record StartMove(
      *
      * @param moveM how far, metres, above 0
      * @param to the new start
-     * @param clears the places that were too near, with the distance then: {@code the bridge X by 50 m}
+     * @param clears what was in the way, with the distance then: {@code clears the bridge X by 50 m}
      */
     public record Shift(double moveM, LinePlace to, List<String> clears) {
 
@@ -71,7 +71,7 @@ public record StartMove(
     }
 
     private static String sentence(Shift shift, String way) {
-        String clears = shift.clears().isEmpty() ? "" : ": clears " + String.join(", ", shift.clears());
+        String clears = shift.clears().isEmpty() ? "" : ": " + String.join(", ", shift.clears());
         return String.format(Locale.ROOT, "move the start %.0f m %s%s", shift.moveM(), way, clears);
     }
 }

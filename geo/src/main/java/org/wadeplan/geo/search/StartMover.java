@@ -41,7 +41,7 @@ final class StartMover {
                 .toList();
         boolean clear = free.stream().anyMatch(stretch -> Fitting.holds(stretch, startM - reachM, startM));
         List<RejectedStretch> all = rejections.of(run, ruledOut);
-        List<Reason> reasons = clear ? List.of() : inTheWay(run, startM, reachM, all);
+        List<Reason> reasons = clear ? List.of() : inTheWay(run, startM, reachM);
         Optional<Double> up = clear ? Optional.empty() : upstream(free, startM, reachM);
         Optional<Double> down = clear ? Optional.empty() : downstream(free, startM, reachM);
         return new StartMove(
@@ -69,23 +69,20 @@ final class StartMover {
                 .min(Comparator.naturalOrder());
     }
 
-    private List<Reason> inTheWay(int run, double startM, double reachM, List<RejectedStretch> all) {
+    private List<Reason> inTheWay(int run, double startM, double reachM) {
         Map<String, Reason> nearest = new LinkedHashMap<>();
         double topM = Math.max(0, startM - reachM);
         if (startM - reachM < -Fitting.ROUNDING_M && !Double.isInfinite(reachM)) {
             Reason end = pastEnd(run, startM, reachM);
             nearest.put(end.group(), end);
         }
-        for (RejectedStretch stretch : between(run, all, topM, startM)) {
-            for (Reason reason : stretch.reasons()) {
-                if (reason.kind() != ReasonKind.TOO_SHORT) {
-                    nearest.merge(key(reason), reason, StartMover::nearer);
-                }
+        List<Reason> met = new ArrayList<>();
+        rejections.of(run, ruledOut, topM, startM).forEach(stretch -> met.addAll(stretch.reasons()));
+        boolean onlyShort = nearest.isEmpty() && met.stream().allMatch(reason -> reason.kind() == ReasonKind.TOO_SHORT);
+        for (Reason reason : met) {
+            if (onlyShort || reason.kind() != ReasonKind.TOO_SHORT) {
+                nearest.merge(key(reason), reason, StartMover::nearer);
             }
-        }
-        if (nearest.isEmpty()) {
-            between(run, all, topM, startM)
-                    .forEach(stretch -> stretch.reasons().forEach(reason -> nearest.putIfAbsent(key(reason), reason)));
         }
         return List.copyOf(nearest.values());
     }
@@ -149,7 +146,10 @@ final class StartMover {
             if (work.hindrances().get(number) instanceof Hindrance.Near near) {
                 double distM = distanceM(number, near, run, newM - reachM, newM);
                 words.add(String.format(
-                        Locale.ROOT, "%s by %.0f m", near.name(), Math.floor(distM + Fitting.ROUNDING_M)));
+                        Locale.ROOT, "clears %s by %.0f m", near.name(), Math.floor(distM + Fitting.ROUNDING_M)));
+            } else if (work.hindrances().get(number) instanceof Hindrance.Stated stated
+                    && stated.kind() == ReasonKind.LAND) {
+                words.add("leaves " + stated.found().replaceFirst("^on (or within [0-9.]+ m of )?", ""));
             }
         }
         return words;
@@ -184,6 +184,13 @@ final class StartMover {
     private String end(int node) {
         StreamGraph graph = work.ground().graph();
         String lines = Hindrances.lines(graph, node);
-        return graph.isConfluence(node) ? "the confluence of " + lines : "the end of " + lines;
+        if (graph.isConfluence(node)) {
+            return "the confluence of " + lines;
+        }
+        int arriving = graph.arrivingCount(node);
+        if (arriving + graph.leavingCount(node) > 1) {
+            return "the meeting of " + lines;
+        }
+        return (arriving == 0 ? "the source of " : "the mouth of ") + lines;
     }
 }

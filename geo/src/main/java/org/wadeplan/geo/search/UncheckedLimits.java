@@ -11,18 +11,18 @@ final class UncheckedLimits {
 
     static List<String> of(SearchLimits limits, StretchFacts known) {
         List<String> names = new ArrayList<>();
-        if (!limits.order().isNone() && known.order().isEmpty()) {
+        if (!limits.order().allowsAll() && known.order().isEmpty()) {
             names.add("not checked: stream order, " + limits.order().words(""));
         }
-        if (!limits.widthM().isNone() && known.width().isEmpty()) {
+        if (!limits.widthM().allowsAll() && known.width().isEmpty()) {
             names.add("not checked: width, " + limits.widthM().words("m"));
         }
         boolean slopeKnown =
                 known.slope().filter(Slope.Fitted.class::isInstance).isPresent();
-        if (!limits.slopePercent().isNone() && !slopeKnown) {
+        if (!limits.slopePercent().allowsAll() && !slopeKnown) {
             names.add("not checked: slope, " + limits.slopePercent().words("%"));
         }
-        if (!limits.walkInM().isNone() && known.walkIn().isEmpty()) {
+        if (!limits.walkInM().allowsAll() && known.walkIn().isEmpty()) {
             names.add("not checked: walk-in, " + limits.walkInM().words("m"));
         }
         if (limits.walkInOnConsentedLand() && known.walkIn().isEmpty()) {

@@ -1,5 +1,7 @@
 package org.wadeplan.geo.bench;
 
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -28,6 +30,7 @@ final class OurRun {
     private static final int PLACES = 10_000;
 
     private final Map<Step, Double> seconds = new EnumMap<>(Step.class);
+    private double processorSeconds;
 
     private OurRun() {}
 
@@ -53,14 +56,20 @@ final class OurRun {
                 snaps.stream().mapToDouble(snap -> snap.get(0).distanceM()).sum() / PLACES,
                 mean.eastM(),
                 mean.northM());
-        return new Run(counts, seconds);
+        return new Run(counts, seconds, processorSeconds);
     }
 
     private <T> T timed(Step step, Supplier<T> work) {
         long start = System.nanoTime();
+        long processorStart = processorNanos();
         T made = work.get();
         seconds.put(step, (System.nanoTime() - start) / 1e9);
+        processorSeconds += (processorNanos() - processorStart) / 1e9;
         return made;
+    }
+
+    private static long processorNanos() {
+        return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
     }
 
     static LineSet load(Path file) {

@@ -101,7 +101,7 @@ final class PostgisRun {
                 Double.parseDouble(meanSnap),
                 Double.parseDouble(stations[1]),
                 Double.parseDouble(stations[2]));
-        Run run = new Run(counts, seconds);
+        Run run = new Run(counts, seconds, 0);
         seconds.clear();
         return run;
     }

@@ -9,8 +9,9 @@ import java.util.Map;
  *
  * @param counts what was found
  * @param seconds by step
+ * @param processorSeconds of all cores together, for all steps; 0 where it was not asked for
  */
-record Run(Counts counts, Map<Step, Double> seconds) {
+record Run(Counts counts, Map<Step, Double> seconds, double processorSeconds) {
 
     /**
      * What two programs must agree on.

@@ -36,6 +36,9 @@ final class HazardBriefCommand extends RoundCommand {
             return unknown(
                     "--site", site.get(), round.sites().stream().map(Site::id).toList());
         }
+        if (refusedByTable(round)) {
+            return ExitCode.FINDINGS;
+        }
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         List<VisitBriefing> wanted = plan.briefings().stream()
                 .filter(briefing -> site.map(briefing.site()::equals).orElse(true))

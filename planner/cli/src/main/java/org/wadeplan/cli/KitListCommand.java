@@ -28,6 +28,9 @@ final class KitListCommand extends RoundCommand {
 
     @Override
     int run(Round round) {
+        if (refusedByTable(round)) {
+            return ExitCode.FINDINGS;
+        }
         KitPlan kit = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()))
                 .kit();
         List<String> text = new ArrayList<>();

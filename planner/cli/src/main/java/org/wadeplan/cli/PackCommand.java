@@ -34,6 +34,9 @@ final class PackCommand extends RoundCommand {
 
     @Override
     int run(Round round) {
+        if (refusedByTable(round)) {
+            return ExitCode.FINDINGS;
+        }
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         try {
             PackResult result = PackWriter.write(round, plan, out, now());

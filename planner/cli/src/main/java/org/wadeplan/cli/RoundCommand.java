@@ -10,6 +10,7 @@ import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.Severity;
 import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.planner.plan.RoundPlanner;
 import org.wadeplan.planner.round.Round;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -72,6 +73,25 @@ abstract class RoundCommand implements Callable<Integer> {
             console.progress("Nothing was planned or written: mend the errors above first.");
         }
         return ExitCode.INVALID_INPUT;
+    }
+
+    /** Whether this round's method table fails some of its sites, so that no plan may be made; then all is said. */
+    final boolean refusedByTable(Round round) {
+        List<Problem> refusals = RoundPlanner.refusals(round);
+        if (refusals.isEmpty()) {
+            return false;
+        }
+        if (json) {
+            console.out().print(JsonDocument.text(commandWords(), round.header().id(), refusals, List.of()));
+        } else {
+            console.problems(refusals);
+            console.progress("Nothing was planned or written: the method table gives these sites no method, or two."
+                    + " See: wadeplan method audit "
+                    + Values.typed(
+                            roundOptions.folder().resolve(round.methodTable().file())) + " --round "
+                    + folderWords());
+        }
+        return true;
     }
 
     /** Stops where a file or folder can't be written. */

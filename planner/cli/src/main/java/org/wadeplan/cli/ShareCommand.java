@@ -32,6 +32,9 @@ final class ShareCommand extends RoundCommand {
 
     @Override
     int run(Round round) {
+        if (refusedByTable(round)) {
+            return ExitCode.FINDINGS;
+        }
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         try {
             List<Problem> problems = new ShareFile(round, plan, now()).write(kind, out);

@@ -33,6 +33,9 @@ final class WeekPlanCommand extends RoundCommand {
 
     @Override
     int run(Round round) {
+        if (refusedByTable(round)) {
+            return ExitCode.FINDINGS;
+        }
         RoundPlan plan = RoundPlanner.plan(round, search.planOptions(), new ProgressLine(console()));
         Path file = source().folder().resolve("plan.json");
         boolean kept = Files.exists(file);

@@ -2,8 +2,8 @@ package org.wadeplan.planner.draw;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.index.strtree.STRtree;
@@ -17,11 +17,11 @@ final class ReachLand {
 
     private final LineSet lines;
     private final STRtree parcels = new STRtree();
-    private final Set<String> refused;
+    private final Map<String, String> closed;
 
     ReachLand(Round round) {
         this.lines = round.terrain().network().graph().lines();
-        this.refused = RoundFrame.refusedParcels(round);
+        this.closed = RoundFrame.closedParcels(round);
         round.terrain().parcels().forEach(parcel -> parcels.insert(parcel.area().getEnvelopeInternal(), parcel));
     }
 
@@ -33,16 +33,16 @@ final class ReachLand {
                 .toList();
     }
 
-    /** A reach that begins on open land may run onto land whose holder refused. */
+    /** A reach that begins on open land may run onto land where nobody may go. */
     Optional<Loss> refusal(ReachRoom.Reach reach) {
         return under(reach).stream()
                 .map(Parcel::id)
-                .filter(refused::contains)
+                .filter(closed::containsKey)
                 .sorted()
                 .findFirst()
                 .map(parcel -> new Loss(
                         Loss.Ground.DENIED,
-                        "its reach would run onto parcel " + parcel + ", where consent is refused"));
+                        "its reach would run onto parcel " + parcel + ", consent " + closed.get(parcel)));
     }
 
     private List<Parcel> under(ReachRoom.Reach reach) {
@@ -59,8 +59,8 @@ final class ReachLand {
     }
 
     private String standing(Parcel parcel) {
-        return refused.contains(parcel.id())
-                ? "refused"
-                : parcel.consentStatus().orElse("nobody asked");
+        return Optional.ofNullable(closed.get(parcel.id()))
+                .or(parcel::consentStatus)
+                .orElse("nobody asked");
     }
 }

@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.wadeplan.geo.draw.DrawnUnit;
 import org.wadeplan.geo.draw.Loss;
 import org.wadeplan.geo.lines.LineSet;
 import org.wadeplan.geo.network.Junction;
+import org.wadeplan.geo.network.LinePlace;
 import org.wadeplan.geo.network.StreamNetwork;
+import org.wadeplan.geo.reach.ReachProtocol.Sizing;
 
 /** Whether a reach can be laid at a drawn point: room on the line, and clear of the reaches laid before it. */
 final class ReachRoom {
@@ -18,14 +21,17 @@ final class ReachRoom {
     private static final double ROUNDING_M = 0.001;
 
     private final LineSet lines;
-    private final double reachM;
+    private final Function<LinePlace, Sizing> sizing;
     private final ReachPoint point;
     private final List<Junction> junctions;
     private final Map<String, Reach> laid = new LinkedHashMap<>();
 
-    ReachRoom(StreamNetwork network, double reachM, ReachPoint point) {
+    /**
+     * @param sizing how long a reach is at a place, or why nobody knows
+     */
+    ReachRoom(StreamNetwork network, Function<LinePlace, Sizing> sizing, ReachPoint point) {
         this.lines = network.graph().lines();
-        this.reachM = reachM;
+        this.sizing = sizing;
         this.point = point;
         this.junctions = network.junctions();
     }
@@ -35,20 +41,31 @@ final class ReachRoom {
 
     /** Lays the reach, or says why there is none. */
     Optional<Loss> lay(DrawnUnit unit) {
-        Reach reach = reach(unit);
+        Sizing size = sizing.apply(new LinePlace(unit.line(), unit.chainageM()));
+        if (size instanceof Sizing.Unsized unsized) {
+            return noReach(unsized.reason());
+        }
+        Reach reach = reach(unit, ((Sizing.Sized) size).rule().lengthM());
         Optional<String> obstacle = outside(reach).or(() -> overlap(reach));
         if (obstacle.isEmpty()) {
             laid.put(unit.code(), reach);
         }
-        return obstacle.map(reason -> new Loss(Loss.Ground.NO_REACH, reason));
+        return obstacle.flatMap(ReachRoom::noReach);
+    }
+
+    private static Optional<Loss> noReach(String reason) {
+        return Optional.of(new Loss(Loss.Ground.NO_REACH, reason));
     }
 
     /** The reach that the unit would have, whether or not it was laid; empty where it does not fit onto its line. */
     Optional<Reach> fitting(DrawnUnit unit) {
-        return Optional.of(reach(unit)).filter(reach -> outside(reach).isEmpty());
+        return sizing.apply(new LinePlace(unit.line(), unit.chainageM())) instanceof Sizing.Sized sized
+                ? Optional.of(reach(unit, sized.rule().lengthM()))
+                        .filter(reach -> outside(reach).isEmpty())
+                : Optional.empty();
     }
 
-    private Reach reach(DrawnUnit unit) {
+    private Reach reach(DrawnUnit unit, double reachM) {
         double startM = unit.chainageM() + point.startBelowM(reachM);
         double endM = startM - reachM;
         boolean rounding = endM < 0 && endM > -ROUNDING_M;
@@ -89,7 +106,7 @@ final class ReachRoom {
         for (Junction junction : junctions) {
             for (Junction.Arm arm : junction.arms()) {
                 double aboveM = reach.startM() - arm.chainageM();
-                if (arm.code().equals(lines.id(reach.line())) && aboveM > 0 && aboveM < reachM) {
+                if (arm.code().equals(lines.id(reach.line())) && aboveM > 0 && arm.chainageM() > reach.endM()) {
                     remarks.add(String.format(
                             Locale.ROOT,
                             "The reach runs over a confluence %.0f m above its start; fish and flow differ above and"

@@ -16,7 +16,7 @@ import org.wadeplan.geo.draw.StratumVisits;
  * @param framePrint SHA-256 of the frame: the same print and the same request give the same draw
  * @param crs the system that coordinates are in
  * @param request what was asked for
- * @param reachLengthM length of every reach, metres
+ * @param reachRule how long reaches are and how they are parted, in words
  * @param design how the draw was made and what its figures mean, in sentences
  * @param frame what became of the mapped length
  * @param strata what was drawn from each stratum
@@ -33,7 +33,7 @@ public record RoundDraw(
         String framePrint,
         String crs,
         DrawRequest request,
-        double reachLengthM,
+        String reachRule,
         List<String> design,
         FrameLengths frame,
         List<StratumRecord> strata,

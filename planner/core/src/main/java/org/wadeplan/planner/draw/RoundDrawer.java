@@ -16,6 +16,7 @@ import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.plan.Program;
+import org.wadeplan.planner.reach.SiteReaches;
 import org.wadeplan.planner.round.Round;
 
 /** Draws places to survey for a round. */
@@ -36,14 +37,14 @@ public final class RoundDrawer {
                 request.reservePct(),
                 request.allocation(),
                 DrawDesign.USUAL_UNIT_M,
-                round.header().reach().protocol().length().shortestM(),
+                round.header().reach().protocol().leastLengthM(),
                 request.seed());
         return BalancedDraw.draw(frame, design).then(draw -> finished(round, request, draw));
     }
 
     private static Checked<RoundDraw> finished(Round round, DrawRequest request, Draw draw) {
-        double reachM = draw.design().reachLengthM();
-        ReachRoom room = new ReachRoom(round.terrain().network(), reachM, request.point());
+        ReachRoom room = new ReachRoom(round.terrain().network(), new SiteReaches(round)::sizing, request.point());
+        String reachRule = round.header().reach().protocol().words();
         ReachLand land = new ReachLand(round);
         VisitList visits =
                 VisitList.of(draw, unit -> Optional.ofNullable(request.lost().get(unit.code()))
@@ -58,8 +59,8 @@ public final class RoundDrawer {
                 draw.framePrint(),
                 round.terrain().crs().code(),
                 request,
-                reachM,
-                words(request, reachM),
+                reachRule,
+                words(request, reachRule),
                 draw.frame(),
                 draw.strata(),
                 visits.strata(),
@@ -73,7 +74,7 @@ public final class RoundDrawer {
         return Checked.of(done, problems);
     }
 
-    private static List<String> words(DrawRequest request, double reachM) {
+    private static List<String> words(DrawRequest request, String reachRule) {
         return List.of(
                 "Stratified by " + request.strataBy().name().toLowerCase(Locale.ROOT) + ", "
                         + request.allocation().words() + " allocation. In each stratum every metre of eligible line is"
@@ -82,11 +83,7 @@ public final class RoundDrawer {
                         + " m, drawn with probability proportional to length by the local pivotal method (Grafström,"
                         + " Lundström & Schelin 2012), twice as many as wanted; the same method then halves these into"
                         + " base and reserves and puts each in order.",
-                String.format(
-                        Locale.ROOT,
-                        "A drawn point is %s of a reach of %.0f m.",
-                        request.point().words(),
-                        reachM),
+                "A drawn point is " + request.point().words() + " of a reach: " + reachRule + ".",
                 "A reserve is used only for a loss in its own stratum, the next in order, whatever is easier to reach.",
                 "Weights are metres of target stream: the stratum's length, less the part of the evaluated places that"
                         + " proved dry or non-target, over the places visited. That takes places without leave or reach to"

@@ -1,10 +1,11 @@
 package org.wadeplan.planner.draw;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.TreeMap;
 import org.wadeplan.geo.draw.AreaSpans;
 import org.wadeplan.geo.draw.DrawFrame;
 import org.wadeplan.geo.draw.FrameCutter;
@@ -12,17 +13,20 @@ import org.wadeplan.geo.draw.Standing;
 import org.wadeplan.geo.lines.LineSet;
 import org.wadeplan.geo.network.OrderedPiece;
 import org.wadeplan.geo.network.StreamNetwork;
+import org.wadeplan.geo.reach.ReachProtocol.Sizing;
+import org.wadeplan.planner.reach.SiteReaches;
 import org.wadeplan.planner.round.Consent.ConsentStatus;
 import org.wadeplan.planner.round.Parcel;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.SearchSettings;
 import org.wadeplan.planner.round.Site;
 import org.wadeplan.planner.round.Water;
 import org.wadeplan.planner.round.WetState;
 
 /**
- * The frame of a round: all its stream lines, less what the round knows to be closed or dry.
+ * The frame of a round: all its stream lines, less what the round knows to be closed, dry or tidal.
  *
- * <p>Land whose holder refused is left out. Land where nobody asked stays in, because leave is asked for once a place is
+ * <p>What a search for reaches rules out, {@code search} in {@code round.json}, is left out here too. Land where nobody asked stays in, because leave is asked for once a place is
  * drawn; each drawn place says how its land stands.
  */
 final class RoundFrame {
@@ -32,11 +36,13 @@ final class RoundFrame {
     private final Round round;
     private final StreamNetwork network;
     private final LineSet lines;
+    private final SearchSettings settings;
 
     private RoundFrame(Round round) {
         this.round = round;
         this.network = round.terrain().network();
         this.lines = network.graph().lines();
+        this.settings = round.header().search();
     }
 
     static DrawFrame of(Round round, StrataBy strataBy) {
@@ -95,47 +101,79 @@ final class RoundFrame {
 
     private List<FrameCutter.Exclusion> exclusions() {
         List<FrameCutter.Exclusion> exclusions = new ArrayList<>();
-        Set<String> refused = refusedParcels(round);
-        AreaSpans spans = new AreaSpans(lines);
-        for (Parcel parcel : round.terrain().parcels()) {
-            if (refused.contains(parcel.id())) {
-                String reason = "consent refused on parcel " + parcel.id();
-                spans.of(parcel.area())
-                        .forEach(span -> exclusions.add(new FrameCutter.Exclusion(
-                                span.line(), span.fromM(), span.toM(), Standing.DENIED, reason)));
-            }
+        addClosedLand(exclusions);
+        addDryReaches(exclusions);
+        if (settings.tidalRuledOut()) {
+            addTidalWaters(exclusions);
         }
-        round.sites().stream()
-                .filter(site -> site.conditions().wetState().equals(Optional.of(WetState.DRY)))
-                .forEach(site -> exclusions.add(dry(site)));
         return exclusions;
     }
 
-    /** As far as the reach of the dry site goes: nobody said that more of the stream is dry. */
-    private FrameCutter.Exclusion dry(Site site) {
-        double startM = network.chainageM(site.stream(), site.start());
-        double reachM = round.header().reach().protocol().length().shortestM();
-        return new FrameCutter.Exclusion(
-                number(site.stream()), startM - reachM, startM, Standing.DRY, "the reach of " + site.id() + " is dry");
+    private void addClosedLand(List<FrameCutter.Exclusion> exclusions) {
+        Map<String, String> closed = closedParcels(round);
+        AreaSpans spans = new AreaSpans(lines);
+        for (Parcel parcel : round.terrain().parcels()) {
+            Optional.ofNullable(closed.get(parcel.id())).ifPresent(state -> spans.of(parcel.area())
+                    .forEach(span -> exclusions.add(new FrameCutter.Exclusion(
+                            span.line(),
+                            span.fromM(),
+                            span.toM(),
+                            Standing.DENIED,
+                            "consent " + state + " on parcel " + parcel.id()))));
+        }
+    }
+
+    private void addTidalWaters(List<FrameCutter.Exclusion> exclusions) {
+        round.waters().stream().filter(Water::tidal).forEach(water -> network.number(water.stream())
+                .ifPresent(line -> {
+                    double lengthM = lines.lengthM(line);
+                    exclusions.add(new FrameCutter.Exclusion(
+                            line,
+                            lengthM - water.fromMouthMaxM(),
+                            lengthM - water.fromMouthMinM(),
+                            Standing.NON_TARGET,
+                            "the tidal water " + water.id()));
+                }));
+    }
+
+    /** As far as the reach of a dry site goes: nobody said that more of the stream is dry. */
+    private void addDryReaches(List<FrameCutter.Exclusion> exclusions) {
+        SiteReaches reaches = new SiteReaches(round);
+        for (Site site : round.sites()) {
+            boolean dry = site.conditions().wetState().equals(Optional.of(WetState.DRY));
+            if (dry && network.number(site.stream()).isPresent()) {
+                double startM = network.chainageM(site.stream(), site.start());
+                double reachM = reaches.sizing(site) instanceof Sizing.Sized sized
+                        ? sized.rule().lengthM()
+                        : round.header().reach().protocol().leastLengthM();
+                exclusions.add(new FrameCutter.Exclusion(
+                        number(site.stream()),
+                        startM - reachM,
+                        startM,
+                        Standing.DRY,
+                        "the reach of " + site.id() + " is dry"));
+            }
+        }
     }
 
     private int number(String stream) {
         return network.number(stream).orElseThrow();
     }
 
-    /** Parcels whose own row says so, and those of sites whose consent was refused. */
-    static Set<String> refusedParcels(Round round) {
-        Set<String> refused = new LinkedHashSet<>();
-        round.terrain().parcels().stream()
-                .filter(parcel -> parcel.consentStatus()
-                        .filter(ConsentStatus.REFUSED.name()::equalsIgnoreCase)
-                        .isPresent())
-                .forEach(parcel -> refused.add(parcel.id()));
+    /** Parcels where nobody may go, with how consent stands: by their own row, or refused for a site on them. */
+    static Map<String, String> closedParcels(Round round) {
+        Map<String, String> closed = new TreeMap<>();
+        for (Parcel parcel : round.terrain().parcels()) {
+            String state = parcel.consentStatus().orElse("none").toLowerCase(Locale.ROOT);
+            if (round.header().search().withoutConsent().contains(state)) {
+                closed.put(parcel.id(), state);
+            }
+        }
         round.consents().stream()
                 .filter(consent -> consent.status() == ConsentStatus.REFUSED)
                 .flatMap(consent -> round.site(consent.site()).stream())
                 .flatMap(site -> site.parcel().stream())
-                .forEach(refused::add);
-        return refused;
+                .forEach(parcel -> closed.put(parcel, "refused"));
+        return closed;
     }
 }

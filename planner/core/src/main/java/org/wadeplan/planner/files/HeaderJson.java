@@ -18,6 +18,7 @@ import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.round.ConductivityRule;
 import org.wadeplan.planner.round.DutyRules;
 import org.wadeplan.planner.round.LightRules;
+import org.wadeplan.planner.round.MethodOverride;
 import org.wadeplan.planner.round.Place;
 import org.wadeplan.planner.round.RoundHeader;
 import org.wadeplan.planner.round.TideRules;
@@ -67,7 +68,8 @@ final class HeaderJson {
                         : StreamNoding.SNAP_TOLERANCE_M,
                 top.has("acceptedRepairs") ? top.list("acceptedRepairs", Reading::of) : List.of(),
                 wading(top),
-                SearchJson.settings(top));
+                SearchJson.settings(top),
+                overrides(top));
     }
 
     /** Where the round does not say who wades, everyone counts as new: the tightest row. */
@@ -80,6 +82,20 @@ final class HeaderJson {
         wading.text("source");
         wading.noteUnknownKeys();
         return profile;
+    }
+
+    private static List<MethodOverride> overrides(JsonObject top) {
+        if (!top.has("methodOverrides")) {
+            return List.of();
+        }
+        return top.objects("methodOverrides").stream()
+                .map(one -> {
+                    MethodOverride override =
+                            new MethodOverride(one.text("site"), one.text("method"), one.text("reason"));
+                    one.noteUnknownKeys();
+                    return override;
+                })
+                .toList();
     }
 
     private static void checkDays(JsonObject top, LocalDate firstDay, LocalDate lastDay) {

@@ -203,6 +203,27 @@ final class JsonObject {
         return new JsonObject(inner, pathOf(key), reportTo);
     }
 
+    /** Objects in a list, each to be read key by key. */
+    List<JsonObject> objects(String key) {
+        JsonNode list = value(
+                key,
+                "a list of objects in braces",
+                value -> value.isArray() ? Optional.of(Reading.of(value)) : Optional.empty(),
+                NOTHING);
+        List<JsonObject> objects = new ArrayList<>();
+        for (int i = 0; i < list.size(); i++) {
+            String at = key + "[" + (i + 1) + "]";
+            if (list.get(i).isObject()) {
+                objects.add(new JsonObject(list.get(i), pathOf(at), found));
+            } else {
+                refuse(
+                        at,
+                        new Fault("json-type", "the value is " + words(list.get(i)), "an object in braces", "mend it"));
+            }
+        }
+        return objects;
+    }
+
     private static final JsonNode NOTHING = new ObjectNode(JsonNodeFactory.instance);
 
     /** Texts in a list, each read on its own. */

@@ -7,14 +7,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.files.Table.Placed;
 import org.wadeplan.planner.method.DecisionTable;
 import org.wadeplan.planner.method.MethodTableCheck;
 import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.MethodKind;
+import org.wadeplan.planner.round.MethodOverride;
+import org.wadeplan.planner.round.RoundHeader;
 
 /** The decision table, the methods, their parts, their kit and the permits must speak of the same methods. */
 final class MethodNames {
@@ -48,6 +52,43 @@ final class MethodNames {
             names.kitNeeds();
         }
         return names.problems;
+    }
+
+    /** Sites and methods that round.json overrides, each site once. */
+    static List<Problem> overrides(RoundTables tables, RoundHeader header) {
+        List<Problem> problems = new ArrayList<>();
+        Set<String> seen = new TreeSet<>();
+        for (int i = 0; i < header.methodOverrides().size(); i++) {
+            MethodOverride override = header.methodOverrides().get(i);
+            SourcePlace place = SourcePlace.part(RoundJson.FILE, "methodOverrides[" + (i + 1) + "]");
+            if (tables.sites().whole() && !tables.sites().names("site").contains(override.site())) {
+                problems.add(Problem.error(
+                        "override-site-unknown",
+                        place,
+                        "an override for the site " + override.site() + ", which "
+                                + tables.sites().file() + " lacks",
+                        "a site of the list",
+                        "correct the site, or delete the override"));
+            }
+            if (tables.methods().whole() && !tables.methods().names("method").contains(override.method())) {
+                problems.add(Problem.error(
+                        "override-method-unknown",
+                        place,
+                        "an override with the method " + override.method() + ", which "
+                                + tables.methods().file() + " lacks",
+                        String.join(", ", tables.methods().names("method")),
+                        "correct the method"));
+            }
+            if (!seen.add(override.site())) {
+                problems.add(Problem.error(
+                        "override-twice",
+                        place,
+                        "a second override for the site " + override.site(),
+                        "one for each site",
+                        "delete one of them"));
+            }
+        }
+        return problems;
     }
 
     private void unused(DecisionTable decisions) {

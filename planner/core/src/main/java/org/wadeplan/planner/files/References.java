@@ -46,6 +46,7 @@ final class References {
         problems.addAll(Duplicates.check(tables));
         problems.addAll(RosterChecks.check(tables, header));
         problems.addAll(MethodNames.check(tables, decisions));
+        header.ifPresent(head -> problems.addAll(MethodNames.overrides(tables, head)));
         terrain.ifPresent(ground -> problems.addAll(PlaceChecks.check(tables, header, ground)));
         terrain.ifPresent(ground -> problems.addAll(WaterRanges.check(tables, ground.network())));
         return problems;

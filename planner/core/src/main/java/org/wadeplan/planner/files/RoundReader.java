@@ -97,7 +97,7 @@ public final class RoundReader {
                 head -> decisions.value().flatMap(decided -> terrain.value().flatMap(ground -> register.value()
                         .map(hazards -> new RoundAssembly(folder, head, tables, decided, ground, hazards)))));
         return assembly.map(whole -> InputHasher.of(files).map(whole::round).with(problems))
-                .orElseGet(() -> Checked.failed(problems));
+                .orElseGet(() -> Checked.failed(SuitableSystem.suggested(problems, files)));
     }
 
     private static Checked<HazardRegister> register(RoundFolder files) {

@@ -17,12 +17,12 @@ import org.wadeplan.geo.problem.SourcePlace;
 
 /**
  * Reads the first decision table of a DMN file (OMG, Decision Model and Notation 1.1 to 1.5: the namespace differs, the
- * table's structure does not).
+ * table's structure does not), or a table in a CSV file with the same cells.
  */
 public final class DecisionTableReader {
 
-    /** A table of a hundred rules has some 100 kB. */
-    static final int LARGEST_BYTES = 2_000_000;
+    /** A table of ten thousand rules over eight inputs has some 15 MB. */
+    static final int LARGEST_BYTES = 40_000_000;
 
     private static final Set<String> NAMESPACES = Set.of(
             "http://www.omg.org/spec/DMN/20151101/dmn.xsd",
@@ -45,7 +45,7 @@ public final class DecisionTableReader {
         byte[] bytes;
         try {
             if (Files.size(file) > LARGEST_BYTES) {
-                return Checked.failed(whole("dmn-too-large", displayName, "the file is larger than 2 MB"));
+                return Checked.failed(whole("dmn-too-large", displayName, "the file is larger than 40 MB"));
             }
             bytes = Files.readAllBytes(file);
         } catch (IOException unreadable) {
@@ -57,6 +57,11 @@ public final class DecisionTableReader {
     static Checked<DecisionTable> read(byte[] bytes, String displayName) {
         if (bytes.length == 0) {
             return Checked.failed(whole("dmn-empty", displayName, "the file is empty"));
+        }
+        if (displayName.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            return CsvDecision.read(bytes, displayName).then(decision -> new TableAssembly(
+                            displayName, sha256(bytes), decision, new ItemTypes(decision), List.of())
+                    .assemble());
         }
         return XmlTree.read(bytes, displayName).then(root -> table(root, displayName, sha256(bytes)));
     }
@@ -81,7 +86,7 @@ public final class DecisionTableReader {
         if (holders.size() > 1) {
             problems.add(several(holders, file));
         }
-        return new TableAssembly(file, hash, holder, problems).assemble();
+        return new TableAssembly(file, hash, holder, new ItemTypes(root), problems).assemble();
     }
 
     private static Problem several(List<XmlElement> holders, String file) {

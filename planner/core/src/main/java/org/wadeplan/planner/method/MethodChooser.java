@@ -14,9 +14,15 @@ public final class MethodChooser {
 
     private MethodChooser() {}
 
-    /** One decision for each site, in the order of the site list. */
+    /** One decision for each site, in the order of the site list; overrides of the round count. */
     public static List<MethodDecision> decide(Round round) {
-        return decide(round.methodTable(), round.sites(), round.consents());
+        return decide(round.methodTable(), round.sites(), round.consents()).stream()
+                .map(decision -> round.header().methodOverrides().stream()
+                        .filter(override -> override.site().equals(decision.site()))
+                        .findFirst()
+                        .map(override -> Overrides.applied(round.methodTable(), decision, override))
+                        .orElse(decision))
+                .toList();
     }
 
     static List<MethodDecision> decide(DecisionTable table, List<Site> sites, List<Consent> consents) {
@@ -43,6 +49,11 @@ public final class MethodChooser {
                     });
         }
         return new OutcomeWriter(table, values).outcome();
+    }
+
+    /** The same as a decision, with the table's name and version. */
+    public static MethodDecision decide(DecisionTable table, String site, Map<String, CaseValue> values) {
+        return new MethodDecision(site, decide(table, values), table.name(), table.hash());
     }
 
     /** What is known of a site, by the names that a table may use; what is not known is left out. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.round.Consent;
@@ -16,6 +17,9 @@ import org.wadeplan.planner.round.Site;
 public final class MethodFindings {
 
     private static final String SITES = "sites.csv";
+    private static final String OVERRIDE = "methodOverrides in round.json, with the reason";
+    private static final String GAP = "method-gap";
+    private static final String CLASH = "method-clash";
     private static final int MOST_WISHES_NAMED = 3;
 
     private MethodFindings() {}
@@ -27,9 +31,27 @@ public final class MethodFindings {
 
     static List<Problem> of(DecisionTable table, List<MethodDecision> decisions) {
         return decisions.stream()
-                .flatMap(decision -> finding(table, decision).stream())
+                .flatMap(decision -> Stream.concat(overridden(decision).stream(), finding(table, decision).stream()))
                 .sorted(Problem.WORST_FIRST)
                 .toList();
+    }
+
+    /** What keeps a plan from being made: sites for which the table has a gap or a contradiction, and no override. */
+    public static List<Problem> refusals(Round round, List<MethodDecision> decisions) {
+        return of(round, decisions).stream()
+                .filter(problem -> problem.code().equals(GAP) || problem.code().equals(CLASH))
+                .toList();
+    }
+
+    private static Optional<Problem> overridden(MethodDecision decision) {
+        return decision.overridden()
+                .map(overridden -> Problem.warning(
+                        "method-overridden",
+                        SourcePlace.part("round.json", "methodOverrides").column(decision.site()),
+                        decision.site() + " is surveyed with " + MethodWords.method(decision) + " "
+                                + MethodWords.override(overridden),
+                        "",
+                        "the reason is printed with the method; delete the override once the table covers the site"));
     }
 
     /** Site values that lie outside what the table says it is meant for. */
@@ -67,18 +89,18 @@ public final class MethodFindings {
                                 "a method by one rule",
                                 "find out: " + names(undecided.missing()))),
                         noRule -> Optional.of(Problem.error(
-                                "method-gap",
+                                GAP,
                                 place,
                                 "no rule fits " + site + ": " + nearMisses(table, noRule),
                                 "one rule for every site",
-                                "ask who keeps the table for a rule that covers it")),
+                                "ask who keeps the table for a rule that covers it, or decide yourself: " + OVERRIDE)),
                         clash -> Optional.of(Problem.error(
-                                "method-clash",
+                                CLASH,
                                 place,
                                 "rules " + join(clash.rules()) + " fit " + site + " and say "
                                         + String.join(", ", clash.methods()),
                                 "one rule, by hit policy " + table.hitPolicy().word(),
-                                "ask who keeps the table which rule is meant")));
+                                "ask who keeps the table which rule is meant, or decide yourself: " + OVERRIDE)));
     }
 
     private static String undecidedWords(MethodOutcome.Undecided undecided) {

@@ -11,9 +11,13 @@ public final class MethodWords {
 
     private MethodWords() {}
 
-    /** The rule's number, or a dash where none was chosen. */
+    /** The rule's number, {@code override} where a person decided, or a dash where nothing was chosen. */
     public static String rule(MethodDecision decision) {
-        return decision.chosen().map(chosen -> Integer.toString(chosen.rule())).orElse(NONE);
+        return decision.overridden().isPresent()
+                ? "override"
+                : decision.chosen()
+                        .map(chosen -> Integer.toString(chosen.rule()))
+                        .orElse(NONE);
     }
 
     /** The method's id, or a dash where none was chosen. */
@@ -23,8 +27,21 @@ public final class MethodWords {
 
     /** The readings that matched, or why no single rule did. */
     public static String why(MethodDecision decision) {
+        if (decision.overridden().isPresent()) {
+            return override(decision.overridden().get());
+        }
         return decision.outcome()
                 .fold(MethodWords::matched, MethodWords::undecided, MethodWords::noRule, MethodWords::clash);
+    }
+
+    /** {@code by override, because …; the table says …} */
+    public static String override(MethodDecision.Overridden overridden) {
+        return "by override, because: " + overridden.reason() + "; the table says: " + overridden.tableSays();
+    }
+
+    /** {@code rule 5}, or that a person decided and why. */
+    public static String ground(MethodDecision decision) {
+        return decision.overridden().map(MethodWords::override).orElseGet(() -> "rule " + rule(decision));
     }
 
     private static String matched(MethodOutcome.Chosen chosen) {

@@ -1,8 +1,10 @@
 package org.wadeplan.planner.method;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wadeplan.geo.problem.Problem;
@@ -26,6 +28,7 @@ final class RuleRows {
 
     List<TableRule> read(List<XmlElement> rows) {
         List<TableRule> rules = new ArrayList<>();
+        reportTwins(rows);
         for (int row = 0; row < rows.size(); row++) {
             rule(rows.get(row), row + 1).ifPresent(rules::add);
         }
@@ -38,6 +41,22 @@ final class RuleRows {
                     "write \"-\" if that is meant"));
         }
         return List.copyOf(rules);
+    }
+
+    private void reportTwins(List<XmlElement> rows) {
+        Map<String, Integer> seen = new HashMap<>();
+        for (int row = 0; row < rows.size(); row++) {
+            int number = row + 1;
+            XmlElement element = rows.get(row);
+            element.attribute("id")
+                    .map(id -> seen.putIfAbsent(id, number))
+                    .ifPresent(first -> problems.add(Problem.error(
+                            "rule-id-twice",
+                            SourcePlace.line(file, element.line()).row("rule " + number),
+                            "the id " + element.attribute("id").orElse("") + ", which rule " + first + " has too",
+                            "an id of its own for each rule",
+                            "give the rule another id")));
+        }
     }
 
     /** What a column without a type holds, judged by its first cell that asks something. */

@@ -20,13 +20,15 @@ final class TableAssembly {
     private final String hash;
     private final XmlElement decision;
     private final XmlElement table;
+    private final ItemTypes types;
     private final List<Problem> problems;
 
-    TableAssembly(String file, String hash, XmlElement decision, List<Problem> problemsSoFar) {
+    TableAssembly(String file, String hash, XmlElement decision, ItemTypes types, List<Problem> problemsSoFar) {
         this.file = file;
         this.hash = hash;
         this.decision = decision;
         this.table = decision.child("decisionTable").orElseThrow();
+        this.types = types;
         this.problems = new ArrayList<>(problemsSoFar);
     }
 
@@ -89,12 +91,14 @@ final class TableAssembly {
         }
         ValueType type = type(element, expression, name, column, rows);
         String label = element.attribute("label").orElse(name);
-        return new TableInput(id(element), name, label, type, allowed(element, name, type));
+        Optional<String> defined =
+                written(expression, name).flatMap(types::named).flatMap(ItemTypes.Item::allowed);
+        return new TableInput(id(element), name, label, type, allowed(element, defined, name, type));
     }
 
     private ValueType type(
             XmlElement element, Optional<XmlElement> expression, String name, int column, List<XmlElement> rows) {
-        Optional<String> written = expression.flatMap(inner -> inner.attribute("typeRef"));
+        Optional<String> written = written(expression, name);
         ValueType guess = RuleRows.guessType(rows, column);
         if (written.isEmpty()) {
             problems.add(Problem.note(
@@ -105,20 +109,28 @@ final class TableAssembly {
                     "write typeRef=\"" + guess.word() + "\" if that is meant"));
             return guess;
         }
-        Optional<ValueType> type = ValueType.named(written.get());
+        Optional<ValueType> type = types.named(written.get()).map(ItemTypes.Item::type);
         if (type.isEmpty()) {
             problems.add(Problem.error(
                     "input-type-refused",
                     at(element).column(name),
                     "the type " + written.get(),
-                    "number, string or boolean",
+                    "number, string or boolean, or a type that the file defines from one of these",
                     "give the input one of these types"));
         }
         return type.orElse(guess);
     }
 
-    private Optional<TableCell> allowed(XmlElement input, String name, ValueType type) {
-        Optional<String> text = input.child("inputValues").flatMap(XmlElement::innerText);
+    /** The type at the column, else at the input data of that name. */
+    private Optional<String> written(Optional<XmlElement> expression, String name) {
+        return expression.flatMap(inner -> inner.attribute("typeRef")).or(() -> types.ofInputData(name));
+    }
+
+    private Optional<TableCell> allowed(XmlElement input, Optional<String> defined, String name, ValueType type) {
+        Optional<String> text = input.child("inputValues")
+                .flatMap(XmlElement::innerText)
+                .filter(values -> !values.isEmpty())
+                .or(() -> defined);
         return text.flatMap(values -> new CellReading(file, problems)
                 .read(values, type, at(input).row("allowed values").column(name)));
     }

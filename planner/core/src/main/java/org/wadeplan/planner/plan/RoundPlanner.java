@@ -2,6 +2,7 @@ package org.wadeplan.planner.plan;
 
 import java.util.List;
 import org.wadeplan.geo.problem.Checked;
+import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.planner.decon.TurnaroundPlanner;
 import org.wadeplan.planner.decon.TurnaroundTable;
@@ -15,6 +16,7 @@ import org.wadeplan.planner.kit.VisitKit;
 import org.wadeplan.planner.kit.VisitNeeds;
 import org.wadeplan.planner.method.MethodChooser;
 import org.wadeplan.planner.method.MethodDecision;
+import org.wadeplan.planner.method.MethodFindings;
 import org.wadeplan.planner.permission.Permission;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.Progress;
@@ -30,7 +32,12 @@ public final class RoundPlanner {
 
     private RoundPlanner() {}
 
-    /** A plan for a round without errors. The same round and options give the same plan. */
+    /** Why no plan may be made of this round: its method table fails some of its sites. Empty where nothing stands against it. */
+    public static List<Problem> refusals(Round round) {
+        return MethodFindings.refusals(round, MethodChooser.decide(round));
+    }
+
+    /** A plan for a round without errors and without {@link #refusals}. The same round and options give the same plan. */
     public static RoundPlan plan(Round round, PlanOptions options, Progress progress) {
         progress.report(0, 0, "reaches");
         Checked<List<Reach>> reaches = ReachLayout.lay(round);

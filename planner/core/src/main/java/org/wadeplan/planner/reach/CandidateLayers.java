@@ -28,7 +28,7 @@ final class CandidateLayers {
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
     private final CandidateReport report;
-    private final StatedSystem crs;
+    private final Optional<StatedSystem> crs;
     private final double uncertaintyM;
 
     /**
@@ -37,7 +37,7 @@ final class CandidateLayers {
      */
     CandidateLayers(CandidateReport report, String crs, double uncertaintyM) {
         this.report = report;
-        this.crs = StatedSystem.code(crs);
+        this.crs = Optional.of(StatedSystem.code(crs));
         this.uncertaintyM = uncertaintyM;
     }
 
@@ -179,7 +179,7 @@ final class CandidateLayers {
     }
 
     private FeatureLayer layer(String name, Kind kind, List<Field> fields, List<Feature> features) {
-        return new FeatureLayer(new LayerShape(name, Optional.of(crs), kind, fields), features);
+        return new FeatureLayer(new LayerShape(name, crs, kind, fields), features);
     }
 
     private static double millimetre(double lengthM) {

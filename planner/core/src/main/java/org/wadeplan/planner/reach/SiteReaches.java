@@ -97,4 +97,15 @@ public final class SiteReaches {
     public Sizing sizing(Site site) {
         return round.header().reach().protocol().at(width(site));
     }
+
+    /** The length that the protocol gives at a place without a site, by the round's width curve where it needs a width. */
+    public Sizing sizing(LinePlace place) {
+        return round.header().reach().protocol().at(widths.byCurve(place));
+    }
+
+    /** How the length at a site comes about, or why there is none. */
+    String sizeWords(Site site) {
+        Sizing sizing = sizing(site);
+        return sizing instanceof Sizing.Sized sized ? sized.words() : ((Sizing.Unsized) sizing).reason();
+    }
 }

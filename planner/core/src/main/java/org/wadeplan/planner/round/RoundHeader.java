@@ -20,6 +20,7 @@ import org.wadeplan.hazards.limits.WadingProfile;
  * @param acceptedRepairs repairs to stream lines that a person has agreed to
  * @param wading the row of the wading table that the weakest wader of the crews belongs to
  * @param search what a search for reaches keeps clear of
+ * @param methodOverrides sites whose method a person has decided, with the reason
  */
 public record RoundHeader(
         String id,
@@ -46,7 +47,8 @@ public record RoundHeader(
         double snapToleranceM,
         List<String> acceptedRepairs,
         WadingProfile wading,
-        SearchSettings search) {
+        SearchSettings search,
+        List<MethodOverride> methodOverrides) {
 
     /** The days of the week itself, without reserve days, in order. */
     public List<LocalDate> days() {

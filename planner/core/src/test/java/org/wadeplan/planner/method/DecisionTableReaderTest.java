@@ -109,7 +109,7 @@ class DecisionTableReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"COLLECT", "PRIORITY", "RULE ORDER", "OUTPUT ORDER", "unique"})
+    @ValueSource(strings = {"COLLECT", "C+", "unique", "BEST"})
     void refusesEveryOtherHitPolicyByName(String policy) {
         Checked<DecisionTable> read =
                 TestTables.read(dmn("hitPolicy=\"" + policy + "\"", DEPTH + methodOutput() + rule("-", "TRAP")));

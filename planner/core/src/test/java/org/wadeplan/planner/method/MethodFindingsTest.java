@@ -24,7 +24,8 @@ class MethodFindingsTest {
                 .containsExactly(
                         "method.dmn, site BRN-02: rules 5 and 12 fit BRN-02 and say EFISH, TRAP. "
                                 + "Allowed: one rule, by hit policy UNIQUE. "
-                                + "Do: ask who keeps the table which rule is meant",
+                                + "Do: ask who keeps the table which rule is meant, or decide yourself:"
+                                + " methodOverrides in round.json, with the reason",
                         gap("BRN-03", "14"),
                         gap("HSK-02", "11"));
     }
@@ -35,7 +36,8 @@ class MethodFindingsTest {
                 + "rules 5, 6, 7 and 8 want ambient conductivity at least 15 and at most 600 µS/cm" + is
                 + "; rules 9 and 10 want ambient conductivity at least 600 µS/cm" + is
                 + "; rule 11 wants ambient conductivity above 600 µS/cm" + is
-                + ". Allowed: one rule for every site. Do: ask who keeps the table for a rule that covers it";
+                + ". Allowed: one rule for every site. Do: ask who keeps the table for a rule that covers it,"
+                + " or decide yourself: methodOverrides in round.json, with the reason";
     }
 
     @Test

@@ -147,7 +147,8 @@ public final class SmallRound {
                 0.5,
                 List.of(),
                 WadingProfile.NEW,
-                SearchSettings.USUAL);
+                SearchSettings.USUAL,
+                List.of());
     }
 
     static CoordinateSystem crs() {

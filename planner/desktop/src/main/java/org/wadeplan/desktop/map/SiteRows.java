@@ -9,6 +9,7 @@ import org.wadeplan.desktop.words.Times;
 import org.wadeplan.desktop.words.Words;
 import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.method.MethodOutcome;
+import org.wadeplan.planner.method.MethodWords;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.MethodKind;
@@ -49,7 +50,9 @@ final class SiteRows {
                 site.name(),
                 site.stream(),
                 chosen.map(choice -> label(choice.method())).orElse(NONE),
-                chosen.map(choice -> Integer.toString(choice.rule())).orElse(NONE),
+                plan.flatMap(made -> made.decision(site.id()))
+                        .map(MethodWords::rule)
+                        .orElse(NONE),
                 joined(days.stream()
                         .map(day -> Times.day(day.date()))
                         .distinct()

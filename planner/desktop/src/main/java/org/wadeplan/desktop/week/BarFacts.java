@@ -13,6 +13,7 @@ import org.wadeplan.geo.reach.Stake;
 import org.wadeplan.planner.decon.DeconStep;
 import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.method.MethodDecision;
+import org.wadeplan.planner.method.MethodWords;
 import org.wadeplan.planner.permission.Permission;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Person;
@@ -161,6 +162,9 @@ final class BarFacts {
     }
 
     private String methodLine(MethodDecision decision) {
+        if (decision.overridden().isPresent()) {
+            return label(MethodWords.method(decision)) + "\n" + MethodWords.why(decision);
+        }
         return decision.outcome()
                 .fold(
                         chosen -> Words.of("fact.byRule", label(chosen.method()), chosen.rule(), decision.table())

@@ -89,13 +89,22 @@ public final class AuditWords {
                 .collect(Collectors.joining(" "));
     }
 
+    private static String outcome(FindingKind kind) {
+        return switch (kind) {
+            case GAP, GAP_AT_LIMIT -> ": no method";
+            case CONTRADICTION, CONTRADICTION_AT_LIMIT -> ": more than one answer";
+            default -> "";
+        };
+    }
+
     private static void sites(AuditFinding finding, SiteHit.How how, String label, List<Line> lines) {
         List<String> sites = finding.sites().stream()
                 .filter(site -> site.how() == how)
                 .map(site -> site.site() + " (" + site.words() + ")")
                 .toList();
         if (!sites.isEmpty()) {
-            lines.add(new Line(label, String.join("; ", sites)));
+            String outcome = how == SiteHit.How.HIT ? outcome(finding.kind()) : "";
+            lines.add(new Line(label, String.join("; ", sites) + outcome));
         }
     }
 }

@@ -1,14 +1,16 @@
 package org.wadeplan.planner.method.audit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.wadeplan.planner.method.CellText;
 import org.wadeplan.planner.method.ValueType;
 import org.wadeplan.planner.method.space.Box;
-import org.wadeplan.planner.method.space.CoverSearch;
+import org.wadeplan.planner.method.space.Holes;
 import org.wadeplan.planner.method.space.TableSpace;
 
 /** Ways to put a table right, tried out before they are suggested. */
@@ -110,16 +112,32 @@ final class Mends {
         if (!plain || side.size() > MOST_CELLS) {
             return Optional.empty();
         }
-        String changes = side.stream()
-                .map(rule -> "in rule " + audited.rule(rule).number() + " " + change(rule, column, changed.get(rule)))
+        Map<String, List<Integer>> rulesByChange = new LinkedHashMap<>();
+        side.forEach(rule -> rulesByChange
+                .computeIfAbsent(change(rule, column, changed.get(rule)), words -> new ArrayList<>())
+                .add(audited.rule(rule).number()));
+        String changes = rulesByChange.entrySet().stream()
+                .map(entry -> "in " + RuleList.words(entry.getValue()) + " " + entry.getKey())
                 .collect(Collectors.joining("; "));
-        boolean opens = side.stream().anyMatch(rule -> {
+        return Optional.of((first ? "" : "or ") + changes + opened(side, cause, column, changed));
+    }
+
+    /** What would then be without a rule; blank where nothing would. */
+    private String opened(List<Integer> side, Box cause, int column, List<Box> changed) {
+        for (int rule : side) {
             Box given = space.moved(boxes.get(rule), column, cause);
-            return new CoverSearch(changed).firstHole(given).isPresent();
-        });
-        return Optional.of((first ? "" : "or ")
-                + changes
-                + (opens ? "; that leaves cases there without a rule, which then need one of their own" : ""));
+            List<Box> holes = Holes.of(space, given, changed, List.of()).boxes();
+            if (!holes.isEmpty()) {
+                Box hole = holes.get(0);
+                String where = IntStream.range(0, audited.width())
+                        .filter(at -> at == column || !hole.sameIn(at, given))
+                        .mapToObj(at -> audited.part(hole, at, false).words())
+                        .collect(Collectors.joining(", "));
+                return "; that leaves cases without a rule (" + where + (holes.size() > 1 ? ", and others" : "")
+                        + "), which then need one of their own";
+            }
+        }
+        return "";
     }
 
     /** {@code write max_depth_m as (0.8..2] in place of (0.7..2.0]} */

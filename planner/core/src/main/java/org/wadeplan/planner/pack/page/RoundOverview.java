@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.method.MethodOutcome.Reading;
+import org.wadeplan.planner.method.MethodWords;
 import org.wadeplan.planner.pack.map.WeekPicture;
 import org.wadeplan.planner.week.CrewDay;
 import org.wadeplan.planner.week.Unplaced;
@@ -90,7 +91,7 @@ record RoundOverview(
 
     private static String line(PlanSource source, MethodDecision decision) {
         return decision.chosen()
-                .map(chosen -> source.methodLabel(chosen.method()) + "; rule " + chosen.rule()
+                .map(chosen -> source.methodLabel(chosen.method()) + "; " + MethodWords.ground(decision)
                         + (chosen.crewMin().isPresent()
                                 ? "; " + chosen.crewMin().getAsInt() + " people"
                                 : ""))

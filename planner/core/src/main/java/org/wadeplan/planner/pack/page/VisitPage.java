@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.wadeplan.planner.effort.PartEffort;
+import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.method.MethodOutcome;
 import org.wadeplan.planner.method.MethodOutcome.Reading;
+import org.wadeplan.planner.method.MethodWords;
 import org.wadeplan.planner.round.MethodKind;
 import org.wadeplan.planner.round.VisitPart;
 import org.wadeplan.planner.week.Activity;
@@ -72,12 +74,17 @@ record VisitPage(
                 .map(decision -> decision.outcome()
                         .fold(
                                 chosen -> "Method " + chosen.method() + " (" + source.methodLabel(chosen.method())
-                                        + ") by rule " + chosen.rule() + crew(chosen.crewMin()),
+                                        + ") " + ground(decision) + crew(chosen.crewMin()),
                                 undecided -> "Undecided: not known " + String.join(", ", undecided.missing())
                                         + "; could be " + String.join(" or ", undecided.possibleMethods()),
                                 noRule -> "No rule of the table fits this site",
                                 clash -> "Rules " + clash.rules() + " clash: " + String.join(" and ", clash.methods())))
                 .orElse("No decision was made for this site");
+    }
+
+    private static String ground(MethodDecision decision) {
+        String ground = MethodWords.ground(decision);
+        return decision.overridden().isPresent() ? ground : "by " + ground;
     }
 
     private static String crew(OptionalInt crewMin) {

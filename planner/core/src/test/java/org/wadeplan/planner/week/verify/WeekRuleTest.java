@@ -363,6 +363,7 @@ class WeekRuleTest {
                 from.snapToleranceM(),
                 from.acceptedRepairs(),
                 from.wading(),
-                from.search());
+                from.search(),
+                from.methodOverrides());
     }
 }
