@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.wadeplan.geo.draw.AreaSpans;
 import org.wadeplan.geo.draw.DrawFrame;
 import org.wadeplan.geo.draw.FrameCutter;
+import org.wadeplan.geo.draw.RoadSpans;
 import org.wadeplan.geo.draw.Standing;
 import org.wadeplan.geo.lines.LineSet;
 import org.wadeplan.geo.network.OrderedPiece;
@@ -45,26 +46,55 @@ final class RoundFrame {
         this.settings = round.header().search();
     }
 
-    static DrawFrame of(Round round, StrataBy strataBy) {
+    /** The frame of a request; where it asks for roads and the round has none, nothing is far from one. */
+    static DrawFrame of(Round round, DrawRequest request) {
         RoundFrame frame = new RoundFrame(round);
-        return FrameCutter.cut(frame.lines, frame.parts(strataBy), frame.exclusions());
+        List<FrameCutter.Exclusion> exclusions = frame.exclusions();
+        if (request.filtersByRoad()) {
+            frame.addFarFromRoads(request.roadM(), exclusions);
+        }
+        return FrameCutter.cut(frame.lines, frame.parts(request), exclusions);
     }
 
-    private List<FrameCutter.Part> parts(StrataBy strataBy) {
-        return switch (strataBy) {
-            case NONE -> wholeLines();
+    private List<FrameCutter.Part> parts(DrawRequest request) {
+        return switch (request.strataBy()) {
+            case NONE -> wholeLines(WHOLE);
             case ORDER -> orders();
             case CATCHMENT -> catchments();
             case WATER -> waters();
+            case ROAD -> byRoad(request.roadM());
         };
     }
 
-    private List<FrameCutter.Part> wholeLines() {
+    private List<FrameCutter.Part> wholeLines(String stratum) {
         List<FrameCutter.Part> parts = new ArrayList<>();
         for (int line = 0; line < lines.lineCount(); line++) {
-            parts.add(new FrameCutter.Part(line, 0, lines.lengthM(line), WHOLE));
+            parts.add(new FrameCutter.Part(line, 0, lines.lengthM(line), stratum));
         }
         return parts;
+    }
+
+    /** The far stretches first: where two parts overlap the first holds. */
+    private List<FrameCutter.Part> byRoad(double withinM) {
+        List<FrameCutter.Part> parts = new ArrayList<>();
+        farFromRoads(withinM)
+                .forEach(span -> parts.add(new FrameCutter.Part(span.line(), span.fromM(), span.toM(), "far")));
+        parts.addAll(wholeLines("near-road"));
+        return parts;
+    }
+
+    private List<AreaSpans.Span> farFromRoads(double withinM) {
+        return round.terrain()
+                .roads()
+                .map(roads -> RoadSpans.beyond(lines, roads, withinM))
+                .orElse(List.of());
+    }
+
+    private void addFarFromRoads(double withinM, List<FrameCutter.Exclusion> exclusions) {
+        String reason = String.format(Locale.ROOT, "over %.0f m from a road, straight", withinM);
+        farFromRoads(withinM)
+                .forEach(span -> exclusions.add(
+                        new FrameCutter.Exclusion(span.line(), span.fromM(), span.toM(), Standing.FILTERED, reason)));
     }
 
     private List<FrameCutter.Part> orders() {
@@ -145,7 +175,7 @@ final class RoundFrame {
                 double startM = network.chainageM(site.stream(), site.start());
                 double reachM = reaches.sizing(site) instanceof Sizing.Sized sized
                         ? sized.rule().lengthM()
-                        : round.header().reach().protocol().length().shortestM();
+                        : round.header().reach().protocol().leastLengthM();
                 exclusions.add(new FrameCutter.Exclusion(
                         number(site.stream()),
                         startM - reachM,

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -24,7 +25,15 @@ class RoundDrawerTest {
     private static final Round ROUND = DemoRound.resolved();
 
     private static DrawRequest request(int size, int reservePct, StrataBy strata, long seed, Map<String, Loss> lost) {
-        return new DrawRequest(size, reservePct, strata, new Allocation.Proportional(), ReachPoint.START, seed, lost);
+        return new DrawRequest(
+                size,
+                reservePct,
+                strata,
+                new Allocation.Proportional(),
+                OptionalDouble.empty(),
+                ReachPoint.START,
+                seed,
+                lost);
     }
 
     private static RoundDraw draw(DrawRequest request) {
@@ -83,7 +92,14 @@ class RoundDrawerTest {
         int turnedAway = 0;
         for (long seed = 0; seed < 200; seed++) {
             RoundDraw draw = draw(new DrawRequest(
-                    60, 50, StrataBy.NONE, new Allocation.Proportional(), ReachPoint.START, seed, Map.of()));
+                    60,
+                    50,
+                    StrataBy.NONE,
+                    new Allocation.Proportional(),
+                    OptionalDouble.empty(),
+                    ReachPoint.START,
+                    seed,
+                    Map.of()));
             for (DrawnPlace place : draw.places()) {
                 if (place.use().equals("visit")) {
                     LineString reach = ROUND.terrain()
@@ -108,8 +124,8 @@ class RoundDrawerTest {
     @Test
     void visitedReachesFitTheirLinesAndDoNotOverlap() {
         for (ReachPoint point : ReachPoint.values()) {
-            RoundDraw draw =
-                    draw(new DrawRequest(150, 50, StrataBy.NONE, new Allocation.Proportional(), point, 5, Map.of()));
+            RoundDraw draw = draw(new DrawRequest(
+                    150, 50, StrataBy.NONE, new Allocation.Proportional(), OptionalDouble.empty(), point, 5, Map.of()));
             List<DrawnPlace> visited = draw.places().stream()
                     .filter(place -> place.use().equals("visit"))
                     .toList();
