@@ -17,8 +17,10 @@ import org.wadeplan.geo.draw.Loss;
 import org.wadeplan.geo.draw.StratumRecord;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.planner.decon.RoundCopies;
 import org.wadeplan.planner.files.DemoRound;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.Terrain;
 
 class RoundDrawerTest {
 
@@ -46,7 +48,10 @@ class RoundDrawerTest {
         RoundDraw draw = draw(request(8, 25, StrataBy.NONE, 1, Map.of()));
 
         assertThat(draw.frame().leftOut().stream().map(left -> left.reason()).toList())
-                .containsExactly("denied: consent refused on parcel L-OUN-02", "dry: the reach of TOL-02 is dry");
+                .containsExactly(
+                        "denied: consent refused on parcel L-OUN-02",
+                        "dry: the reach of TOL-02 is dry",
+                        "non-target: the tidal water PEL");
         assertThat(draw.frame().dryM()).isEqualTo(150, within(0.002));
         assertThat(draw.frame().deniedM()).isBetween(300.0, 1000.0);
         assertThat(draw.frame().eligibleM()
@@ -73,12 +78,44 @@ class RoundDrawerTest {
         switch (strata) {
             case NONE -> assertThat(names).containsExactly("all");
             case ORDER -> assertThat(names).contains("1");
-            case CATCHMENT -> assertThat(names).containsExactly("BRN", "HSK", "OUN", "PEL", "TOL");
-            case WATER ->
-                assertThat(names)
-                        .contains(ROUND.waters().get(0).id())
-                        .hasSizeBetween(ROUND.waters().size(), ROUND.waters().size() + 1);
+            case CATCHMENT -> assertThat(names).containsExactly("BRN", "HSK", "OUN", "TOL");
+            case WATER -> assertThat(names).containsExactly("BRN", "HSK", "OUN-L", "OUN-U", "TOL");
+            case ROAD -> assertThat(names).containsExactly("far", "near-road");
         }
+    }
+
+    @Test
+    void theDistanceToRoadsIsNeverAppliedInSilence() {
+        DrawRequest near = new DrawRequest(
+                8,
+                25,
+                StrataBy.NONE,
+                new Allocation.Proportional(),
+                OptionalDouble.of(800),
+                ReachPoint.START,
+                1,
+                Map.of());
+        RoundDraw draw = draw(near);
+
+        assertThat(draw.frame().filteredM()).isGreaterThan(10_000);
+        assertThat(draw.frame().leftOut().stream().map(left -> left.reason()).toList())
+                .contains("filtered: over 800 m from a road, straight");
+        assertThat(draw.design()).anyMatch(words -> words.startsWith("Stretches over 800 m from a road were left out"));
+        assertThat(draw.places()).allSatisfy(place -> assertThat(
+                        ROUND.terrain().roads().orElseThrow().nearest(place.at(), 800 + 13))
+                .isPresent());
+    }
+
+    @Test
+    void withoutAMapOfRoadsTheDistanceToThemIsRefused() {
+        Terrain all = ROUND.terrain();
+        Terrain roadless = new Terrain(all.crs(), all.network(), all.catchments(), all.parcels(), all.barriers());
+        DrawRequest near = request(8, 25, StrataBy.ROAD, 1, Map.of());
+
+        assertThat(RoundDrawer.draw(RoundCopies.with(ROUND, "terrain", roadless), near)
+                        .problems())
+                .extracting(Problem::code)
+                .containsExactly("draw-roads-missing");
     }
 
     /** A site must never be fished without leave: neither the point nor any metre of a reach to be visited lies there. */
