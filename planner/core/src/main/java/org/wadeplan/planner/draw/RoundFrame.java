@@ -17,6 +17,7 @@ import org.wadeplan.geo.network.StreamNetwork;
 import org.wadeplan.geo.reach.ReachProtocol.Sizing;
 import org.wadeplan.planner.reach.SiteReaches;
 import org.wadeplan.planner.round.Consent.ConsentStatus;
+import org.wadeplan.planner.round.LineKindSpan;
 import org.wadeplan.planner.round.Parcel;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.SearchSettings;
@@ -25,7 +26,7 @@ import org.wadeplan.planner.round.Water;
 import org.wadeplan.planner.round.WetState;
 
 /**
- * The frame of a round: all its stream lines, less what the round knows to be closed, dry or tidal.
+ * The frame of a round: all its stream lines, less what the round knows to be closed, dry, tidal or no stream.
  *
  * <p>What a search for reaches rules out, {@code search} in {@code round.json}, is left out here too. Land where nobody asked stays in, because leave is asked for once a place is
  * drawn; each drawn place says how its land stands.
@@ -133,6 +134,7 @@ final class RoundFrame {
         List<FrameCutter.Exclusion> exclusions = new ArrayList<>();
         addClosedLand(exclusions);
         addDryReaches(exclusions);
+        addLineKinds(exclusions);
         if (settings.tidalRuledOut()) {
             addTidalWaters(exclusions);
         }
@@ -150,6 +152,21 @@ final class RoundFrame {
                             span.toM(),
                             Standing.DENIED,
                             "consent " + state + " on parcel " + parcel.id()))));
+        }
+    }
+
+    /** What the map itself calls no stream, by the words that a search rules out. */
+    private void addLineKinds(List<FrameCutter.Exclusion> exclusions) {
+        for (LineKindSpan span : round.terrain().lineKinds()) {
+            boolean ruledOut = settings.limits().lineKindsRuledOut().contains(span.kind());
+            if (ruledOut && network.number(span.stream()).isPresent()) {
+                exclusions.add(new FrameCutter.Exclusion(
+                        number(span.stream()),
+                        span.fromM(),
+                        span.toM(),
+                        Standing.NON_TARGET,
+                        "mapped as " + span.kind()));
+            }
         }
     }
 

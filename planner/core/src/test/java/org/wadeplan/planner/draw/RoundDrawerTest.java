@@ -13,12 +13,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.wadeplan.geo.draw.Allocation;
+import org.wadeplan.geo.draw.FrameLengths;
 import org.wadeplan.geo.draw.Loss;
 import org.wadeplan.geo.draw.StratumRecord;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.decon.RoundCopies;
 import org.wadeplan.planner.files.DemoRound;
+import org.wadeplan.planner.round.LineKindSpan;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Terrain;
 
@@ -104,6 +106,33 @@ class RoundDrawerTest {
         assertThat(draw.places()).allSatisfy(place -> assertThat(
                         ROUND.terrain().roads().orElseThrow().nearest(place.at(), 800 + 13))
                 .isPresent());
+    }
+
+    @Test
+    void whatTheMapCallsALakeOrAPipeIsNoTargetAndWhatItCallsADitchIs() {
+        Terrain all = ROUND.terrain();
+        Terrain mapped = new Terrain(
+                all.crs(),
+                all.network(),
+                all.catchments(),
+                all.parcels(),
+                all.barriers(),
+                all.roads(),
+                all.elevation(),
+                List.of(
+                        new LineKindSpan("TOL", "lake", 1000, 3000),
+                        new LineKindSpan("HSK", "pipe", 0, 200),
+                        new LineKindSpan("HSK", "ditch", 200, 900)));
+        RoundDraw draw = RoundDrawer.draw(
+                        RoundCopies.with(ROUND, "terrain", mapped), request(8, 25, StrataBy.NONE, 1, Map.of()))
+                .value()
+                .orElseThrow();
+
+        assertThat(draw.frame().leftOut())
+                .contains(
+                        new FrameLengths.LeftOut("non-target: mapped as lake", 2000),
+                        new FrameLengths.LeftOut("non-target: mapped as pipe", 200));
+        assertThat(draw.frame().leftOut()).noneMatch(left -> left.reason().contains("ditch"));
     }
 
     @Test
