@@ -14,8 +14,8 @@ import org.geotools.referencing.crs.DefaultGeographicCRS;
 /** Finds the system that a map file states, by its code or else by what is written about it. */
 final class Definitions {
 
-    /** About a metre on the ground. */
-    private static final double SAME_PLACE_DEG = 1e-5;
+    /** About a centimetre on the ground. */
+    private static final double SAME_PLACE_DEG = 1e-7;
 
     /** A projection and its inverse that miss by more than this, in the system's unit, were not understood. */
     private static final double ROUND_TRIP = 0.01;
@@ -33,7 +33,7 @@ final class Definitions {
     private static Optional<Described> coded(String code) {
         return KnownSystems.decode(code)
                 .flatMap(Definitions::inThePlane)
-                .map(system -> new Described(system, Optional.empty()));
+                .map(system -> new Described(system, Optional.empty(), Optional.of(code)));
     }
 
     private static Optional<CoordinateReferenceSystem> inThePlane(CoordinateReferenceSystem system) {
@@ -54,7 +54,7 @@ final class Definitions {
                         own.map(described -> agree(known.system(), described)).orElse(true))
                 .findFirst()
                 .or(() -> own.flatMap(Definitions::inThePlane)
-                        .map(system -> new Described(system, publishedBase(definition, system))));
+                        .map(system -> new Described(system, publishedBase(definition, system), Optional.empty())));
     }
 
     private static Optional<CoordinateReferenceSystem> parsed(WktNode definition) {
