@@ -7,6 +7,7 @@ import java.awt.Rectangle;
 import java.awt.image.Raster;
 import java.io.EOFException;
 import java.io.IOException;
+import java.nio.ByteOrder;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,13 +30,16 @@ record GeoTiffFile(Path file, GridRequest request) implements GridFile {
         GridFaults faults = request.faults();
         try (FileImageInputStream in = new FileImageInputStream(file.toFile())) {
             long neededBytes = TiffExtent.endByte(in);
+            boolean highByteFirst = in.getByteOrder() == ByteOrder.BIG_ENDIAN;
             in.seek(0);
             TIFFImageReader reader = (TIFFImageReader) new TIFFImageReaderSpi().createReaderInstance(null);
             try {
                 reader.setInput(in);
                 GeoTiffTags tags = new GeoTiffTags(
                         (TIFFImageMetadata) reader.getImageMetadata(0), reader.getWidth(0), reader.getHeight(0));
-                Optional<Problem> unfit = unfit(tags, neededBytes, in.length());
+                Optional<Problem> unfit = highByteFirst && tags.hasFloatPredictor()
+                        ? Optional.of(faults.damaged())
+                        : unfit(tags, neededBytes, in.length());
                 return unfit.isPresent() ? Checked.failed(unfit.get()) : placed(reader, tags);
             } finally {
                 reader.dispose();

@@ -19,6 +19,8 @@ record GeoTiffTags(TIFFImageMetadata tags, int columns, int rows) {
 
     private static final int PHOTOMETRIC = 262;
     private static final int BANDS = 277;
+    private static final int PREDICTOR = 317;
+    private static final int FLOAT_PREDICTOR = 3;
     private static final int PIXEL_SCALE = 33550;
     private static final int TIE_POINT = 33922;
     private static final int TRANSFORMATION = 34264;
@@ -36,6 +38,11 @@ record GeoTiffTags(TIFFImageMetadata tags, int columns, int rows) {
 
     int bandCount() {
         return number(BANDS, 0).orElse(1);
+    }
+
+    /** The reader puts the bytes of such numbers together the wrong way round where the high byte comes first. */
+    boolean hasFloatPredictor() {
+        return number(PREDICTOR, 0).orElse(1) == FLOAT_PREDICTOR;
     }
 
     boolean isPicture() {

@@ -1,5 +1,6 @@
 package org.wadeplan.geo.demo;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -21,6 +22,7 @@ import org.wadeplan.geo.io.Field;
 import org.wadeplan.geo.io.GeoJsonWriter;
 import org.wadeplan.geo.io.GeoPackageWriter;
 import org.wadeplan.geo.io.LayerShape;
+import org.wadeplan.geo.io.WholeFile;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.SourcePlace;
 
@@ -37,13 +39,26 @@ final class DemoGeometry {
 
     private DemoGeometry() {}
 
-    /** Writes the four geometry files of a demo round into a folder that exists. */
+    /** Writes the geometry files of a demo round into a folder that exists. */
     static void write(Path folder) throws DiskException {
         FeatureLayer streams = streams();
         geoPackage(folder.resolve("streams.gpkg"), streams);
         geoPackage(folder.resolve("catchments.gpkg"), catchments());
         geoPackage(folder.resolve("parcels.gpkg"), parcels());
         new GeoJsonWriter(UTM27).write(folder.resolve("streams.geojson"), streams.features());
+        geoPackage(folder.resolve("roads.gpkg"), DemoRoads.layer());
+        WholeFile.write(folder.resolve("elevation.tif"), part -> Files.write(part, elevation()));
+    }
+
+    static byte[] elevation() {
+        return PlainGeoTiff.of(
+                new DemoRelief().heights(),
+                DemoRelief.COLUMNS,
+                DemoRelief.WEST_M,
+                DemoRelief.NORTH_M,
+                DemoRelief.CELL_M,
+                32627,
+                DemoRelief.SEA);
     }
 
     static void geoPackage(Path file, FeatureLayer layer) throws DiskException {

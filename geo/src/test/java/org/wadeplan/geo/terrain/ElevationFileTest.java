@@ -110,6 +110,14 @@ class ElevationFileTest {
     }
 
     @Test
+    void aFormThatTheReaderGetsWrongIsRefused() {
+        assertThat(read(stored("float32_predictor3_big_endian.tif"), GridHints.NONE)
+                        .problems())
+                .extracting(Problem::code)
+                .containsExactly("grid-damaged");
+    }
+
+    @Test
     void onlyTheCellsAroundTheAreaAreHeld() {
         ElevationGrid part = ElevationFile.read(
                         stored("float32_deflate_predictor3_tiled.tif"),

@@ -9,6 +9,7 @@ import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.geo.reach.ReachProtocol;
 import org.wadeplan.geo.reach.Stake;
 import org.wadeplan.planner.plan.ReachLayout;
+import org.wadeplan.planner.reach.GroundLayout;
 import org.wadeplan.planner.reach.LaidReaches;
 import org.wadeplan.planner.reach.SitePastStart;
 import org.wadeplan.planner.round.Round;
@@ -45,11 +46,13 @@ final class ReachLayCommand extends RoundCommand {
         text.addAll(table.lines());
         LaidReaches all = LaidReaches.of(round, reaches);
         text.addAll(new LaidReachText(round, all).lines());
+        text.addAll(GroundText.lines(round, all.grounds()));
         text.add(reaches.size() + " reaches" + length(round) + ". Stakes ± "
                 + number(round.header().stakeUncertaintyM(), 0)
                 + " m by handheld; lay out sub-reaches by tape along the channel.");
         List<Problem> findings = new ArrayList<>(laid.problems());
         findings.addAll(SitePastStart.flagged(all.pastStarts()));
+        findings.addAll(GroundLayout.flagged(round, all.grounds()));
         return show(round, findings, all, text);
     }
 

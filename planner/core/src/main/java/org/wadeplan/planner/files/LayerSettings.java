@@ -4,27 +4,31 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.ColumnMapping;
 import org.wadeplan.geo.io.LayerQuery;
 import org.wadeplan.geo.io.LineKind;
 import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.geo.terrain.GridHints;
 
 /**
- * The keys {@code mappings} and {@code filters} of {@code round.json}: how to read somebody else's map layers.
+ * The keys {@code mappings}, {@code filters} and {@code elevation} of {@code round.json}: how to read somebody else's map layers.
  *
  * @param mappings by part of the round; parts may be missing
  * @param filters ECQL by part of the round; parts may be missing
+ * @param elevation what a person says about the grid of elevations
  */
-record LayerSettings(Map<String, ColumnMapping> mappings, Map<String, String> filters) {
+record LayerSettings(Map<String, ColumnMapping> mappings, Map<String, String> filters, GridHints elevation) {
 
-    static final LayerSettings NONE = new LayerSettings(Map.of(), Map.of());
+    static final LayerSettings NONE = new LayerSettings(Map.of(), Map.of(), GridHints.NONE);
 
     /** Our columns of each map layer; the first tells features apart. */
     static final Map<String, List<String>> COLUMNS = Map.of(
             RoundFolder.STREAMS, List.of("code", "name", "catchment", "flow", ColumnMapping.KIND),
             RoundFolder.CATCHMENTS, List.of("code", "name"),
-            RoundFolder.PARCELS, List.of("parcel", "consent_status"));
+            RoundFolder.PARCELS, List.of("parcel", "consent_status"),
+            RoundFolder.ROADS, List.of("road", ColumnMapping.KIND));
 
     private static final String KIND_WORDS = "kindWords";
     private static final String CRS = "crs";
@@ -44,7 +48,23 @@ record LayerSettings(Map<String, ColumnMapping> mappings, Map<String, String> fi
     }
 
     static LayerSettings read(JsonObject top) {
-        return new LayerSettings(mappings(top), filters(top));
+        return new LayerSettings(mappings(top), filters(top), elevation(top));
+    }
+
+    private static GridHints elevation(JsonObject top) {
+        if (!top.has(RoundFolder.ELEVATION)) {
+            return GridHints.NONE;
+        }
+        JsonObject object = top.object(RoundFolder.ELEVATION);
+        GridHints hints = new GridHints(
+                object.has(CRS) ? Optional.of(object.text(CRS)) : Optional.empty(),
+                object.has("verticalStepM")
+                        ? OptionalDouble.of(object.decimal("verticalStepM", Range.of(0.001, 100, "m")))
+                        : OptionalDouble.empty(),
+                object.has("datum") ? Optional.of(object.text("datum")) : Optional.empty());
+        object.text("source");
+        object.noteUnknownKeys();
+        return hints;
     }
 
     private static Map<String, String> filters(JsonObject top) {

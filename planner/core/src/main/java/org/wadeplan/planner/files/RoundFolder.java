@@ -26,6 +26,8 @@ record RoundFolder(Path folder, Map<String, String> names, LayerSettings setting
     static final String STREAMS = "streams";
     static final String CATCHMENTS = "catchments";
     static final String PARCELS = "parcels";
+    static final String ROADS = "roads";
+    static final String ELEVATION = "elevation";
     static final String METHOD_TABLE = "methodTable";
     static final String HAZARDS = "hazards";
 
@@ -34,6 +36,8 @@ record RoundFolder(Path folder, Map<String, String> names, LayerSettings setting
             STREAMS,
             CATCHMENTS,
             PARCELS,
+            ROADS,
+            ELEVATION,
             METHOD_TABLE,
             HAZARDS,
             "waters",
@@ -66,6 +70,8 @@ record RoundFolder(Path folder, Map<String, String> names, LayerSettings setting
             STREAMS, "streams.gpkg",
             CATCHMENTS, "catchments.gpkg",
             PARCELS, "parcels.gpkg",
+            ROADS, "roads.gpkg",
+            ELEVATION, "elevation.tif",
             METHOD_TABLE, "method.dmn",
             HAZARDS, "hazards.json");
 
@@ -99,6 +105,11 @@ record RoundFolder(Path folder, Map<String, String> names, LayerSettings setting
 
     boolean has(String part) {
         return Files.exists(path(part));
+    }
+
+    /** Whether a part that a round may do without is there, or should be because round.json names it. */
+    boolean wants(String part) {
+        return names.containsKey(part) || has(part);
     }
 
     /** Whether a name stays in the folder and is not that of a private file. */

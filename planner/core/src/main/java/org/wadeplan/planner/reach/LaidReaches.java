@@ -17,14 +17,20 @@ import org.wadeplan.planner.round.Site;
  * @param lengths by reach, in the same order
  * @param stakeUncertaintyM of a stake's place on the ground by handheld, metres
  * @param pastStarts every past visit with coordinates, by reach, oldest first
+ * @param grounds slope and walk-in, by reach, in the same order
  */
 public record LaidReaches(
-        List<Reach> reaches, List<GroundBand> lengths, double stakeUncertaintyM, List<SitePastStart> pastStarts) {
+        List<Reach> reaches,
+        List<GroundBand> lengths,
+        double stakeUncertaintyM,
+        List<SitePastStart> pastStarts,
+        List<SiteGround> grounds) {
 
     public LaidReaches {
         reaches = List.copyOf(reaches);
         lengths = List.copyOf(lengths);
         pastStarts = List.copyOf(pastStarts);
+        grounds = List.copyOf(grounds);
     }
 
     /**
@@ -50,6 +56,11 @@ public record LaidReaches(
                     site.map(sites::sizeWords).orElse(""),
                     LengthBand.of(StretchShape.of(reach.line()), width)));
         }
-        return new LaidReaches(reaches, bands, round.header().stakeUncertaintyM(), SitePastStart.of(round, reaches));
+        return new LaidReaches(
+                reaches,
+                bands,
+                round.header().stakeUncertaintyM(),
+                SitePastStart.of(round, reaches),
+                GroundLayout.of(round, reaches));
     }
 }
