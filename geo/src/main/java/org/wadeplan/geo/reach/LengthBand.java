@@ -43,8 +43,8 @@ public record LengthBand(
      */
     public static LengthBand of(StretchShape shape, Optional<MeanWidth> width) {
         double coarse = width.map(known -> coarseness(shape, known.widthM())).orElse(1.0);
-        double shortfall = GroundLength.MEAN_SHORTFALL + 2 * coarse * SHORTFALL_SD;
-        double highM = shape.lengthM() * (1 + shape.roundingShare()) / (1 - shortfall);
+        double shortfall = shortfall(coarse);
+        double highM = shape.lengthM() * (1 + share(shape, shortfall));
         return new LengthBand(
                 shape.lengthM(), shape.lengthM(), highM, shape, measured(shape), assumed(width, coarse, shortfall));
     }
@@ -57,6 +57,23 @@ public record LengthBand(
     public static double coarseness(StretchShape shape, double widthM) {
         double ofWave = shape.vertexSpacingM() / (WIDTHS_PER_WAVE * widthM);
         return Math.min(1, Math.max(0, (ofWave - FINEST_OF_WAVE) / (COARSEST_OF_WAVE - FINEST_OF_WAVE)));
+    }
+
+    private static double shortfall(double coarse) {
+        return GroundLength.MEAN_SHORTFALL + 2 * coarse * SHORTFALL_SD;
+    }
+
+    private static double share(StretchShape shape, double shortfall) {
+        return (1 + shape.roundingShare()) / (1 - shortfall) - 1;
+    }
+
+    /**
+     * Width of a band as a share of the mapped length, without making the band.
+     *
+     * @param widthM the channel's mean width
+     */
+    public static double spreadShare(StretchShape shape, double widthM) {
+        return share(shape, shortfall(coarseness(shape, widthM)));
     }
 
     /** Width of the band as a share of the mapped length. */

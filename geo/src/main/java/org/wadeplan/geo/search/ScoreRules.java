@@ -43,4 +43,9 @@ public record ScoreRules(Part clearance, Part walkIn, Part lengthSpread, Part sl
     double fullClearanceM() {
         return clearance.preference().goodFrom();
     }
+
+    /** Points of all parts together, at best. */
+    double fullWeight() {
+        return clearance.weight() + walkIn.weight() + lengthSpread.weight() + slope.weight() + width.weight();
+    }
 }

@@ -26,16 +26,33 @@ final class Scorer {
         this.rules = work.rules().scores();
     }
 
-    /** No score of this start can be above this, 0 to 100: slope and access count in full where any are known. */
+    /**
+     * No score of this start can be above this, 0 to 100: slope and access count in full where any are known. In figures
+     * alone, since a nation has millions of starts.
+     */
     double atMost(int run, double fromM, double toM) {
-        List<Score.Part> parts = quick(run, fromM, toM);
-        parts.add(best(rules.slope(), ground.facts().knowsSlopes()));
-        parts.add(best(rules.walkIn(), ground.facts().knowsWalkIns()));
-        return Score.of(parts).points();
+        List<LineStretch> stretches = runs.stretches(run, fromM, toM);
+        Optional<MeanWidth> width = ground.facts().width(longest(stretches));
+        double points = earned(rules.clearance(), Math.min(nearestM(run, fromM, toM), rules.fullClearanceM()));
+        if (width.isPresent()) {
+            points += earned(rules.width(), width.get().widthM());
+            points += rules.lengthSpread().weight() == 0
+                    ? 0
+                    : earned(
+                            rules.lengthSpread(),
+                            LengthBand.spreadShare(shape(ground, stretches), width.get().widthM()));
+        } else {
+            points += (rules.width().weight() + rules.lengthSpread().weight()) / 2;
+        }
+        points += rules.slope().weight() / (ground.facts().knowsSlopes() ? 1 : 2);
+        points += rules.walkIn().weight() / (ground.facts().knowsWalkIns() ? 1 : 2);
+        double full = rules.fullWeight();
+        // One part in a billion more, so that another order of adding up never puts the true score above.
+        return full == 0 ? 0 : 100 * points / full * (1 + 1e-9);
     }
 
-    private static Score.Part best(ScoreRules.Part rule, boolean known) {
-        return new Score.Part("", "", rule.weight(), known ? OptionalDouble.of(rule.weight()) : OptionalDouble.empty());
+    private static double earned(ScoreRules.Part rule, double figure) {
+        return rule.weight() * rule.preference().share(figure);
     }
 
     Score score(int run, double fromM, double toM) {
@@ -114,8 +131,12 @@ final class Scorer {
     }
 
     private Score.Part width(Optional<MeanWidth> width) {
-        return width.map(known -> part("width", known.words(), rules.width(), OptionalDouble.of(known.widthM())))
+        return width.map(known -> part("width", widthWords(known), rules.width(), OptionalDouble.of(known.widthM())))
                 .orElseGet(() -> part("width", "not known", rules.width(), OptionalDouble.empty()));
+    }
+
+    private static String widthWords(MeanWidth width) {
+        return String.format(Locale.ROOT, "%.1f m, %s", width.widthM(), width.basis());
     }
 
     private Score.Part slope(Optional<Slope> slope) {
@@ -129,13 +150,22 @@ final class Scorer {
         return part("slope", why, rules.slope(), OptionalDouble.empty());
     }
 
+    /** A way across land without consent is no way, however short. */
     private Score.Part walkIn(Optional<WalkIn> walk) {
-        return walk.map(known -> part(
-                        "walk-in",
-                        String.format(Locale.ROOT, "%.0f m from %s", known.lengthM(), known.road()),
-                        rules.walkIn(),
-                        OptionalDouble.of(known.lengthM())))
-                .orElseGet(() -> part("walk-in", "not known", rules.walkIn(), OptionalDouble.empty()));
+        if (walk.isEmpty()) {
+            return part("walk-in", "not known", rules.walkIn(), OptionalDouble.empty());
+        }
+        WalkIn known = walk.get();
+        return known.acrossWithoutConsent().isEmpty()
+                ? part("walk-in", walkWords(known), rules.walkIn(), OptionalDouble.of(known.lengthM()))
+                : new Score.Part("walk-in", walkWords(known), rules.walkIn().weight(), OptionalDouble.of(0));
+    }
+
+    private static String walkWords(WalkIn walk) {
+        String across = walk.acrossWithoutConsent().isEmpty()
+                ? ""
+                : ", ACROSS LAND WITHOUT CONSENT: " + String.join(", ", walk.acrossWithoutConsent());
+        return String.format(Locale.ROOT, "%.0f m from %s%s", walk.lengthM(), walk.road(), across);
     }
 
     private static Score.Part part(String name, String found, ScoreRules.Part rule, OptionalDouble figure) {

@@ -37,7 +37,7 @@ public final class RoundDrawer {
                 request.reservePct(),
                 request.allocation(),
                 DrawDesign.USUAL_UNIT_M,
-                round.header().reach().protocol().leastLengthM(),
+                round.header().reach().protocol().length().shortestM(),
                 request.seed());
         return BalancedDraw.draw(frame, design).then(draw -> finished(round, request, draw));
     }

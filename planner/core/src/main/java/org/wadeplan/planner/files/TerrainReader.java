@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.wadeplan.geo.access.Roads;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.io.FeatureLayer;
 import org.wadeplan.geo.network.AcceptedRepairs;
 import org.wadeplan.geo.network.StreamHints;
 import org.wadeplan.geo.network.StreamNetwork;
@@ -24,27 +25,27 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs r
         Checked<List<CatchmentArea>> catchments = catchments();
         Checked<List<Parcel>> parcels = parcels();
         Checked<Optional<Roads>> roads = new RoadReader(folder, crs).read();
-        return network(hints)
-                .then(network -> new GroundReader(folder, crs)
-                        .read(network)
-                        .map(elevation -> new Terrain(
-                                crs,
-                                network,
-                                catchments.value().orElse(List.of()),
-                                parcels.value().orElse(List.of()),
-                                barriers,
-                                roads.value().flatMap(found -> found),
-                                elevation)))
+        Checked<FeatureLayer> streams = new MapLayer(folder, RoundFolder.STREAMS, crs).readableLayer();
+        return streams.then(layer -> network(layer, hints)
+                        .then(network -> new GroundReader(folder, crs)
+                                .read(network)
+                                .map(elevation -> new Terrain(
+                                        crs,
+                                        network,
+                                        catchments.value().orElse(List.of()),
+                                        parcels.value().orElse(List.of()),
+                                        barriers,
+                                        roads.value().flatMap(found -> found),
+                                        elevation,
+                                        LineKindReader.read(layer, network)))))
                 .with(catchments.problems())
                 .with(parcels.problems())
                 .with(roads.problems());
     }
 
-    private Checked<StreamNetwork> network(StreamHints hints) {
-        String name = folder.nameOf(RoundFolder.STREAMS);
-        return new MapLayer(folder, RoundFolder.STREAMS, crs)
-                .readableLayer()
-                .then(layer -> new StreamReader(crs, SourcePlace.file(name), hints, repairs, rules).read(layer));
+    private Checked<StreamNetwork> network(FeatureLayer layer, StreamHints hints) {
+        SourcePlace file = SourcePlace.file(folder.nameOf(RoundFolder.STREAMS));
+        return new StreamReader(crs, file, hints, repairs, rules).read(layer);
     }
 
     private Checked<List<CatchmentArea>> catchments() {

@@ -31,6 +31,16 @@ final class RoundFacts implements CandidateFacts {
     }
 
     @Override
+    public boolean knowsSlopes() {
+        return slopes.isPresent();
+    }
+
+    @Override
+    public boolean knowsWalkIns() {
+        return !access.equals(RoundAccess.NONE);
+    }
+
+    @Override
     public OptionalInt order(LineStretch stretch) {
         return orders.strahler(graph.pieceAt(stretch.line(), (stretch.fromM() + stretch.toM()) / 2));
     }

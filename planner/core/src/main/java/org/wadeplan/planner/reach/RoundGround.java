@@ -21,6 +21,7 @@ import org.wadeplan.geo.search.SearchGround;
 import org.wadeplan.geo.search.StretchToClear;
 import org.wadeplan.planner.round.Barrier;
 import org.wadeplan.planner.round.Consent;
+import org.wadeplan.planner.round.LineKindSpan;
 import org.wadeplan.planner.round.Parcel;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.SearchSettings;
@@ -61,6 +62,7 @@ final class RoundGround {
         if (settings.tidalRuledOut()) {
             round.waters().stream().filter(Water::tidal).forEach(water -> tidal(water, places, stretches));
         }
+        round.terrain().lineKinds().forEach(span -> lineKind(span).ifPresent(stretches::add));
         taken.forEach(reach -> stretches.add(taken(reach)));
         return new SearchGround(network.graph(), places, land(), stretches, new RoundFacts(round), new Traits(round));
     }
@@ -117,6 +119,18 @@ final class RoundGround {
                     Optional.of(new LinePlace(line, fromM)),
                     settings.clearM("tidal-limit")));
         }
+    }
+
+    private Optional<StretchToClear> lineKind(LineKindSpan span) {
+        if (!settings.limits().lineKindsRuledOut().contains(span.kind()) || !(span.toM() > span.fromM())) {
+            return Optional.empty();
+        }
+        return Optional.of(new StretchToClear(
+                ReasonKind.LINE_KIND,
+                "on a line mapped as " + span.kind(),
+                "a line mapped as " + span.kind(),
+                new LineStretch(network.number(span.stream()).orElseThrow(), span.fromM(), span.toM()),
+                0));
     }
 
     private StretchToClear taken(Reach reach) {

@@ -62,7 +62,7 @@ public record SearchSettings(
                     Bounds.NONE,
                     Bounds.NONE,
                     false,
-                    Set.of("lake", "reservoir", "standing water", "pipe", "culvert", "canal")),
+                    Set.of("lake", "pipe", "culvert", "canal", "tidal", "coast")),
             Set.of("refused"),
             true,
             ScoreRules.USUAL,

@@ -13,6 +13,7 @@ import org.wadeplan.geo.terrain.Ground;
  *
  * @param roads from which people walk to the streams; empty where the round has none
  * @param elevation heights around the streams; empty where the round has none
+ * @param lineKinds where the map says that a line is no open stream
  */
 public record Terrain(
         CoordinateSystem crs,
@@ -21,16 +22,17 @@ public record Terrain(
         List<Parcel> parcels,
         List<Barrier> barriers,
         Optional<Roads> roads,
-        Optional<ElevationGrid> elevation) {
+        Optional<ElevationGrid> elevation,
+        List<LineKindSpan> lineKinds) {
 
-    /** Without roads and heights. */
+    /** Without roads and heights, all lines being streams. */
     public Terrain(
             CoordinateSystem crs,
             StreamNetwork network,
             List<CatchmentArea> catchments,
             List<Parcel> parcels,
             List<Barrier> barriers) {
-        this(crs, network, catchments, parcels, barriers, Optional.empty(), Optional.empty());
+        this(crs, network, catchments, parcels, barriers, Optional.empty(), Optional.empty(), List.of());
     }
 
     /** Heights with what can be told from them; unknown where the round has none. */
