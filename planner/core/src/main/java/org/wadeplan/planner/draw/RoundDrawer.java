@@ -37,7 +37,7 @@ public final class RoundDrawer {
                 request.reservePct(),
                 request.allocation(),
                 DrawDesign.USUAL_UNIT_M,
-                round.header().reach().protocol().length().shortestM(),
+                round.header().reach().protocol().leastLengthM(),
                 request.seed());
         return BalancedDraw.draw(frame, design).then(draw -> finished(round, request, draw));
     }

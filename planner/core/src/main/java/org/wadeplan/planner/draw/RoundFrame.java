@@ -145,7 +145,7 @@ final class RoundFrame {
                 double startM = network.chainageM(site.stream(), site.start());
                 double reachM = reaches.sizing(site) instanceof Sizing.Sized sized
                         ? sized.rule().lengthM()
-                        : round.header().reach().protocol().length().shortestM();
+                        : round.header().reach().protocol().leastLengthM();
                 exclusions.add(new FrameCutter.Exclusion(
                         number(site.stream()),
                         startM - reachM,
