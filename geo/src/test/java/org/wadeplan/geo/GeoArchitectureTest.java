@@ -17,8 +17,40 @@ class GeoArchitectureTest {
             .resideOutsideOfPackage("org.wadeplan.geo.crs")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("org.geotools..")
+            .resideInAnyPackage(
+                    "org.geotools.referencing..",
+                    "org.geotools.api.referencing..",
+                    "org.geotools.geometry..",
+                    "org.geotools.api.geometry..")
             .because("authorities differ in which axis comes first, and swapped coordinates are silent nonsense");
+
+    @ArchTest
+    static final ArchRule ONE_DOOR_TO_GRIDS = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.wadeplan.geo.terrain")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("it.geosolutions..")
+            .because(
+                    "a grid's bytes are foreign: only the reader knows what has to be looked at before they are unpacked");
+
+    @ArchTest
+    static final ArchRule ONE_DOOR_TO_FILTERS = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.wadeplan.geo.io")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.geotools.filter..", "org.geotools.api.filter..")
+            .because("a filter that is evaluated as it comes takes unknown columns and values for something");
+
+    @ArchTest
+    static final ArchRule NOTHING_ELSE_OF_GEOTOOLS = noClasses()
+            .that()
+            .resideOutsideOfPackages("org.wadeplan.geo.crs", "org.wadeplan.geo.io")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.geotools..")
+            .because("crs is the door to coordinate systems and io to filters; nothing else is needed of it");
 
     @ArchTest
     static final ArchRule ONE_DOOR_TO_SQLITE = noClasses()

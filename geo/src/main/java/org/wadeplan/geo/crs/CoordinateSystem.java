@@ -110,6 +110,11 @@ public final class CoordinateSystem {
         }
     }
 
+    /** For the rest of this package, which is the only one to know GeoTools' types. */
+    ProjectedCRS projected() {
+        return system;
+    }
+
     /** The authority's code, {@code EPSG:32627}. */
     public String code() {
         return code;
@@ -203,24 +208,38 @@ public final class CoordinateSystem {
      * @param place the file, for the problem
      */
     public Checked<Reprojection> from(String fileCode, SourcePlace place) {
-        String tidy = fileCode.strip().toUpperCase(Locale.ROOT);
-        if (tidy.equals(code)) {
-            return Checked.of(Reprojection.NONE);
-        }
-        Optional<CoordinateReferenceSystem> found = KnownSystems.decode(tidy);
-        if (found.isPresent()) {
+        return from(StatedSystem.code(fileCode.strip().toUpperCase(Locale.ROOT)), place);
+    }
+
+    /**
+     * How to bring coordinates of a map file into this system.
+     *
+     * @param stated what the file says of its system: a code, or a definition without one
+     * @param place the file, for the problem
+     * @return the way; an error where the system is unknown or not understood, or where its datum could lie far off; a
+     *     warning where the datum may differ by a metre or two
+     */
+    public Checked<Reprojection> from(StatedSystem stated, SourcePlace place) {
+        boolean same =
+                stated.code().filter(code -> code.equalsIgnoreCase(this.code)).isPresent();
+        return same ? Checked.of(Reprojection.NONE) : new Joining(stated, place, code).to(system);
+    }
+
+    /** Where a place in a file's system lies on WGS 84; empty where that cannot be told. */
+    public static Optional<LonLat> lonLat(StatedSystem stated, double first, double second) {
+        return Joining.toWgs84(stated).flatMap(transform -> {
             try {
-                return Checked.of(Reprojection.through(CRS.findMathTransform(found.get(), system, true)));
-            } catch (FactoryException unknownWay) {
-                // Falls through to the same answer as an unknown code: neither can be read.
+                double[] at = moved(transform, first, second);
+                return Optional.of(new LonLat(at[0], at[1]));
+            } catch (IllegalArgumentException nowhere) {
+                return Optional.empty();
             }
-        }
-        return Checked.failed(Problem.error(
-                "crs-unknown",
-                place,
-                "the file says its coordinate system is " + fileCode + ", which cannot be turned into " + code,
-                "a file in " + code + " or in another system with an EPSG code",
-                "save the file again in " + code));
+        });
+    }
+
+    /** Whether a file's system counts in degrees; false where it is unknown. */
+    public static boolean inDegrees(StatedSystem stated) {
+        return Definitions.system(stated).filter(Described::inDegrees).isPresent();
     }
 
     /** The code that a pair of numbers out of longitude and latitude probably belongs to, if the hint fits it. */

@@ -2,6 +2,7 @@ package org.wadeplan.geo.crs;
 
 import org.geotools.api.referencing.operation.MathTransform;
 import org.geotools.api.referencing.operation.TransformException;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.CoordinateSequenceFilter;
 import org.locationtech.jts.geom.Geometry;
@@ -19,14 +20,42 @@ public interface Reprojection {
      */
     Geometry apply(Geometry geometry);
 
-    /** Vertex by vertex through a transform: for lines densified to tens of metres that is exact to millimetres. */
-    static Reprojection through(MathTransform transform) {
+    /**
+     * Vertex by vertex through a transform: for lines densified to tens of metres that is exact to millimetres.
+     *
+     * <p>The first vertex is brought back as well: far outside its area a projection gives numbers that are no place, and
+     * a definition without an area of use is caught in no other way.
+     *
+     * @param degrees whether the file counts in degrees
+     */
+    static Reprojection through(MathTransform transform, boolean degrees) {
         return geometry -> {
             Geometry moved = geometry.copy();
             moved.apply(new EachVertex(transform));
             moved.geometryChanged();
+            Coordinate before = geometry.getCoordinate();
+            if (before != null) {
+                refuseUnlessItComesBack(transform, before, moved.getCoordinate(), degrees);
+            }
             return moved;
         };
+    }
+
+    private static void refuseUnlessItComesBack(
+            MathTransform transform, Coordinate before, Coordinate after, boolean degrees) {
+        double[] at = {after.x, after.y};
+        try {
+            transform.inverse().transform(at, 0, at, 0, 1);
+        } catch (TransformException noWayBack) {
+            throw new IllegalArgumentException("No place at " + before.x + ", " + before.y, noWayBack);
+        }
+        double offEast = Math.abs(at[0] - before.x);
+        double off =
+                Math.max(degrees ? Math.min(offEast, Math.abs(offEast - 360)) : offEast, Math.abs(at[1] - before.y));
+        // About a metre either way.
+        if (!(off < (degrees ? 1e-5 : 1))) {
+            throw new IllegalArgumentException("No place at " + before.x + ", " + before.y);
+        }
     }
 
     /** Moves the two plane coordinates of every vertex. */

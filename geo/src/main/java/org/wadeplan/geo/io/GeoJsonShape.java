@@ -16,6 +16,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.crs.LonLat;
 import org.wadeplan.geo.crs.MetricPoint;
+import org.wadeplan.geo.crs.Reprojection;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 
@@ -26,11 +27,14 @@ final class GeoJsonShape {
 
     private final CoordinateSystem round;
     private final SourcePlace place;
+    private final Optional<Reprojection> stated;
     private final List<Problem> problems = new ArrayList<>();
 
-    GeoJsonShape(CoordinateSystem round, SourcePlace place) {
+    /** @param stated the way from the system that the file states; empty for longitude and latitude on WGS 84 */
+    GeoJsonShape(CoordinateSystem round, SourcePlace place, Optional<Reprojection> stated) {
         this.round = round;
         this.place = place;
+        this.stated = stated;
     }
 
     List<Problem> problems() {
@@ -43,13 +47,23 @@ final class GeoJsonShape {
             return Optional.empty();
         }
         try {
-            return Optional.of(shape(geometry.path("type").asText(), geometry.path("coordinates")));
+            Geometry shape = shape(geometry.path("type").asText(), geometry.path("coordinates"));
+            return Optional.of(stated.map(way -> brought(way, shape)).orElse(shape));
         } catch (Refused refused) {
             problems.add(refused.problem);
         } catch (IllegalArgumentException wrongShape) {
             problems.add(unreadable());
         }
         return Optional.empty();
+    }
+
+    private Geometry brought(Reprojection way, Geometry shape) {
+        try {
+            return way.apply(shape);
+        } catch (IllegalArgumentException farAway) {
+            Coordinate first = shape.getCoordinate();
+            throw new Refused(outOfArea("coordinates " + plain(first.x) + ", " + plain(first.y)));
+        }
     }
 
     private Problem unreadable() {
@@ -105,6 +119,9 @@ final class GeoJsonShape {
         }
         double lonDeg = numbers.path(0).doubleValue();
         double latDeg = numbers.path(1).doubleValue();
+        if (stated.isPresent() && Double.isFinite(lonDeg) && Double.isFinite(latDeg)) {
+            return new Coordinate(lonDeg, latDeg);
+        }
         if (!(Math.abs(lonDeg) <= 180) || !(Math.abs(latDeg) <= 90)) {
             throw new Refused(notDegrees(lonDeg, latDeg));
         }
@@ -112,14 +129,17 @@ final class GeoJsonShape {
             MetricPoint at = round.toMetric(new LonLat(lonDeg, latDeg));
             return new Coordinate(at.eastM(), at.northM());
         } catch (IllegalArgumentException farAway) {
-            throw new Refused(Problem.error(
-                    "place-out-of-area",
-                    place,
-                    "longitude " + plain(lonDeg) + ", latitude " + plain(latDeg) + " cannot be shown in "
-                            + round.name(),
-                    "places in the round's area",
-                    "check that longitude and latitude are not swapped"));
+            throw new Refused(outOfArea("longitude " + plain(lonDeg) + ", latitude " + plain(latDeg)));
         }
+    }
+
+    private Problem outOfArea(String what) {
+        return Problem.error(
+                "place-out-of-area",
+                place,
+                what + " cannot be shown in " + round.name(),
+                "places in the round's area",
+                "check that longitude and latitude are not swapped");
     }
 
     private Problem notDegrees(double first, double second) {
@@ -136,7 +156,7 @@ final class GeoJsonShape {
                 "export it again as GeoJSON in WGS 84 (EPSG:4326), or as a GeoPackage, which may be in metres");
     }
 
-    private static String plain(double number) {
+    static String plain(double number) {
         return Double.isFinite(number)
                 ? BigDecimal.valueOf(number).stripTrailingZeros().toPlainString()
                 : Double.toString(number);

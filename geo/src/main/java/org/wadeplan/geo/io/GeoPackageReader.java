@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.locationtech.jts.geom.Envelope;
 import org.sqlite.SQLiteConfig;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
@@ -54,15 +55,68 @@ public final class GeoPackageReader {
      * @return what the layer is, with a problem for every shape that could not be read
      */
     public Checked<LayerShape> each(String layer, Consumer<Feature> sink) {
+        return each(layer, taking(sink), Optional.empty());
+    }
+
+    /**
+     * Hands over the features whose box touches the box asked for; those without a shape are left out.
+     *
+     * @param box in the layer's own coordinate system, easting or longitude first
+     * @return what the layer is, with a note on whether the file's spatial index was used; both ways give the same features
+     */
+    public Checked<LayerShape> each(String layer, Envelope box, Consumer<Feature> sink) {
+        return each(layer, taking(sink), Optional.of(box));
+    }
+
+    Checked<LayerShape> each(String layer, FeatureSink sink, Optional<Envelope> box) {
+        return through(layer, (connection, name) -> new LayerRows(connection, name, place).each(sink, box));
+    }
+
+    /** What to do with a layer of an open file, under the name that it has there. */
+    @FunctionalInterface
+    interface LayerReading<T> {
+        Checked<T> read(Connection connection, String name) throws SQLException;
+    }
+
+    /** Reads something else than features from a layer, through the same door that never writes. */
+    <T> Checked<T> through(String layer, LayerReading<T> reading) {
         return opened(connection -> {
             List<String> names = LayerRows.names(connection);
             Optional<String> name = names.stream()
                     .filter(known -> known.equalsIgnoreCase(layer))
                     .findFirst();
-            return name.isPresent()
-                    ? new LayerRows(connection, name.get(), place).each(sink)
-                    : Checked.failed(missing(layer, names));
+            return name.isPresent() ? reading.read(connection, name.get()) : Checked.failed(missing(layer, names));
         });
+    }
+
+    private static FeatureSink taking(Consumer<Feature> sink) {
+        return new FeatureSink() {
+            @Override
+            public boolean begins(LayerShape shape) {
+                return true;
+            }
+
+            @Override
+            public void take(Feature feature) {
+                sink.accept(feature);
+            }
+        };
+    }
+
+    /** Where a layer lies, as the file states it; no value where it does not. */
+    Checked<Extent> extent(String layer) {
+        return opened(connection -> {
+            LayerColumns tables = new LayerColumns(connection, layer);
+            Optional<Envelope> box = tables.extent();
+            return box.isEmpty()
+                    ? Checked.failed(List.of())
+                    : Checked.of(new Extent(box.get(), tables.geometry().crs()));
+        });
+    }
+
+    /** The names of the layers that have shapes, sorted. */
+    Checked<List<String>> shapeLayers() {
+        return opened(connection -> Checked.of(LayerRows.shapeLayers(connection)));
     }
 
     private Problem missing(String layer, List<String> names) {

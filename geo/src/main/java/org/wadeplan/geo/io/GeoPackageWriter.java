@@ -16,6 +16,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.problem.DiskException;
 
 /**
@@ -55,9 +56,12 @@ public final class GeoPackageWriter {
      */
     public void write(Path target, List<FeatureLayer> layers) throws DiskException {
         for (FeatureLayer layer : layers) {
-            if (layer.shape().crs().filter(crs -> !crs.equals(system.code())).isPresent()) {
-                throw new IllegalArgumentException(
-                        layer.shape().name() + " is in " + layer.shape().crs().get() + ", not " + system.code());
+            if (layer.shape()
+                    .crs()
+                    .filter(crs -> !crs.equals(StatedSystem.code(system.code())))
+                    .isPresent()) {
+                throw new IllegalArgumentException(layer.shape().name() + " is in "
+                        + layer.shape().crs().get().words() + ", not " + system.code());
             }
         }
         WholeFile.write(target, temporary -> fill(temporary, layers));

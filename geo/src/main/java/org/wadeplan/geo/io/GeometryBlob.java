@@ -1,11 +1,15 @@
 package org.wadeplan.geo.io;
 
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.Arrays;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.impl.PackedCoordinateSequenceFactory;
+import org.locationtech.jts.io.ByteArrayInStream;
 import org.locationtech.jts.io.ByteOrderValues;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKBReader;
@@ -25,6 +29,9 @@ final class GeometryBlob {
 
     /** Bytes of the envelope by its indicator: none, xy, xyz, xym, xyzm. */
     private static final int[] ENVELOPE_BYTES = {0, 32, 48, 48, 64};
+
+    /** Above this, vertices are kept as plain numbers: as objects they would take three times the room. */
+    private static final int LARGE_BYTES = 1 << 20;
 
     private GeometryBlob() {}
 
@@ -57,11 +64,38 @@ final class GeometryBlob {
         if (envelope >= ENVELOPE_BYTES.length || blob.length < 8 + ENVELOPE_BYTES[envelope]) {
             throw new ParseException("has a broken header");
         }
-        byte[] shape = Arrays.copyOfRange(blob, 8 + ENVELOPE_BYTES[envelope], blob.length);
         try {
-            return new WKBReader().read(shape);
+            return finite(wkb(blob, 8 + ENVELOPE_BYTES[envelope]));
+        } catch (NotFinite nowhere) {
+            throw nowhere;
         } catch (ParseException | IllegalArgumentException broken) {
             throw new ParseException("breaks off or is damaged");
+        }
+    }
+
+    private static Geometry wkb(byte[] blob, int from) throws ParseException {
+        ByteArrayInStream bytes = new ByteArrayInStream(Arrays.copyOfRange(blob, from, blob.length));
+        GeometryFactory shapes = blob.length > LARGE_BYTES
+                ? new GeometryFactory(PackedCoordinateSequenceFactory.DOUBLE_FACTORY)
+                : new GeometryFactory();
+        try {
+            return new WKBReader(shapes).read(bytes);
+        } catch (IOException impossible) {
+            throw new ParseException(impossible);
+        }
+    }
+
+    private static Geometry finite(Geometry shape) throws NotFinite {
+        if (!FiniteVertices.all(shape)) {
+            throw new NotFinite();
+        }
+        return shape;
+    }
+
+    /** A shape that can be taken apart, but has a vertex nowhere. */
+    private static final class NotFinite extends ParseException {
+        NotFinite() {
+            super("has a coordinate that is not a number");
         }
     }
 }

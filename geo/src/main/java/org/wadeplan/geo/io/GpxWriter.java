@@ -98,11 +98,16 @@ public final class GpxWriter {
     private static WayPoint point(GpxContent.Waypoint waypoint, String symbol) {
         return WayPoint.builder()
                 .lat(rounded(waypoint.at().latDeg()))
-                .lon(rounded(waypoint.at().lonDeg()))
+                .lon(west(rounded(waypoint.at().lonDeg())))
                 .name(waypoint.name())
                 .desc(waypoint.description())
                 .sym(symbol)
                 .build();
+    }
+
+    /** The format has the 180th meridian as -180 and does not allow 180. */
+    private static double west(double lonDeg) {
+        return lonDeg >= 180 ? -180 : lonDeg;
     }
 
     private static double rounded(double degrees) {

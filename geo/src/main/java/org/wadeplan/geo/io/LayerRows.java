@@ -8,14 +8,14 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.ParseException;
-import org.wadeplan.geo.io.LayerShape.Kind;
+import org.wadeplan.geo.io.LayerColumns.Column;
+import org.wadeplan.geo.io.LayerColumns.GeometryColumn;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
@@ -26,19 +26,30 @@ final class LayerRows {
     private final Connection connection;
     private final String layer;
     private final SourcePlace place;
-    private final List<Problem> problems = new ArrayList<>();
+    private final Findings problems;
 
     LayerRows(Connection connection, String layer, SourcePlace place) {
         this.connection = connection;
         this.layer = layer;
         this.place = place;
+        this.problems = new Findings(place);
     }
 
+    /** Layers and plain tables, sorted. */
     static List<String> names(Connection connection) throws SQLException {
+        return names(connection, "data_type IN ('features', 'attributes')");
+    }
+
+    /** Layers with shapes only, sorted. */
+    static List<String> shapeLayers(Connection connection) throws SQLException {
+        return names(connection, "data_type = 'features'");
+    }
+
+    private static List<String> names(Connection connection, String condition) throws SQLException {
         List<String> names = new ArrayList<>();
         try (Statement statement = connection.createStatement();
-                ResultSet rows = statement.executeQuery("SELECT table_name FROM gpkg_contents"
-                        + " WHERE data_type IN ('features', 'attributes') ORDER BY table_name")) {
+                ResultSet rows = statement.executeQuery(
+                        "SELECT table_name FROM gpkg_contents" + " WHERE " + condition + " ORDER BY table_name")) {
             while (rows.next()) {
                 names.add(rows.getString(1));
             }
@@ -46,55 +57,88 @@ final class LayerRows {
         return names;
     }
 
-    private record Column(String name, String type, boolean primaryKey) {
-
-        boolean isBlob() {
-            return type.startsWith("BLOB");
-        }
-
-        Field field() {
-            if (type.contains("BOOL")) {
-                return Field.flag(name);
-            }
-            if (type.contains("INT")) {
-                return Field.whole(name);
-            }
-            boolean decimal = type.contains("REAL") || type.contains("DOUB") || type.contains("FLOA");
-            return decimal ? Field.decimal(name) : Field.text(name);
-        }
-    }
-
-    private record GeometryColumn(Optional<String> name, Kind kind, Optional<String> crs) {}
-
-    Checked<LayerShape> each(Consumer<Feature> sink) throws SQLException {
-        GeometryColumn geometry = geometryColumn();
-        List<Column> columns = columns();
-        // Views have no key: their rows are numbered as they come.
-        String key = columns.stream()
-                .filter(Column::primaryKey)
-                .map(column -> LayerTable.quoted(column.name()))
-                .findFirst()
-                .orElse("row_number() OVER ()");
+    Checked<LayerShape> each(FeatureSink sink, Optional<Envelope> box) throws SQLException {
+        LayerColumns tables = new LayerColumns(connection, layer);
+        GeometryColumn geometry = tables.geometry();
+        List<Column> columns = tables.columns();
         List<Column> values = columns.stream()
                 .filter(column -> !column.primaryKey() && !geometry.name().equals(Optional.of(column.name())))
                 .filter(this::canBeKept)
                 .toList();
-        String sql = "SELECT " + key + ", "
-                + geometry.name().map(LayerTable::quoted).orElse("NULL")
-                + String.join(
-                        "",
-                        values.stream()
-                                .map(value -> ", " + LayerTable.quoted(value.name()))
-                                .toList())
-                + " FROM " + LayerTable.quoted(layer) + " ORDER BY 1";
-        try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery(sql)) {
-            while (row.next()) {
-                sink.accept(feature(row, values));
+        LayerShape shape = new LayerShape(
+                layer,
+                geometry.crs(),
+                geometry.kind(),
+                values.stream().map(Column::field).toList());
+        if (sink.begins(shape)) {
+            Optional<String> key = columns.stream()
+                    .filter(Column::primaryKey)
+                    .map(Column::name)
+                    .findFirst();
+            Optional<String> index =
+                    box.isPresent() && key.isPresent() && geometry.name().isPresent()
+                            ? tables.spatialIndex(geometry.name().get())
+                            : Optional.empty();
+            box.ifPresent(asked -> problems.add(howSought(index)));
+            try (PreparedStatement statement = connection.prepareStatement(sql(key, geometry.name(), values, index))) {
+                if (index.isPresent()) {
+                    setBox(statement, box.orElseThrow());
+                }
+                rows(statement, values, box, sink);
             }
         }
-        List<Field> fields = values.stream().map(Column::field).toList();
-        return Checked.of(new LayerShape(layer, geometry.crs(), geometry.kind(), fields), problems);
+        return Checked.of(shape, problems.all());
+    }
+
+    private String sql(Optional<String> key, Optional<String> geometry, List<Column> values, Optional<String> index) {
+        StringBuilder sql = new StringBuilder("SELECT ")
+                // Views have no key: their rows are numbered as they come.
+                .append(key.map(LayerTable::quoted).orElse("row_number() OVER ()"))
+                .append(", ")
+                .append(geometry.map(LayerTable::quoted).orElse("NULL"));
+        values.forEach(value -> sql.append(", ").append(LayerTable.quoted(value.name())));
+        sql.append(" FROM ").append(LayerTable.quoted(layer));
+        index.ifPresent(name -> sql.append(" WHERE ")
+                .append(LayerTable.quoted(key.orElseThrow()))
+                .append(" IN (SELECT id FROM ")
+                .append(LayerTable.quoted(name))
+                .append(" WHERE minx <= ? AND maxx >= ? AND miny <= ? AND maxy >= ?)"));
+        return sql.append(" ORDER BY 1").toString();
+    }
+
+    private static void setBox(PreparedStatement statement, Envelope box) throws SQLException {
+        statement.setDouble(1, box.getMaxX());
+        statement.setDouble(2, box.getMinX());
+        statement.setDouble(3, box.getMaxY());
+        statement.setDouble(4, box.getMinY());
+    }
+
+    private void rows(PreparedStatement statement, List<Column> values, Optional<Envelope> box, FeatureSink sink)
+            throws SQLException {
+        try (ResultSet row = statement.executeQuery()) {
+            while (row.next()) {
+                Feature feature = feature(row, values);
+                // The index keeps boxes rounded outwards: asked again here, both ways give the same features.
+                boolean asked = box.map(near -> feature.geometry()
+                                .filter(shape -> near.intersects(shape.getEnvelopeInternal()))
+                                .isPresent())
+                        .orElse(true);
+                if (asked) {
+                    sink.take(feature);
+                }
+            }
+        }
+    }
+
+    private Problem howSought(Optional<String> index) {
+        return index.map(name -> Problem.note(
+                        "box-by-index", place.row(layer), "the file's spatial index was used, " + name, "", ""))
+                .orElseGet(() -> Problem.note(
+                        "box-by-scan",
+                        place.row(layer),
+                        "the layer has no spatial index; every feature was looked at",
+                        "",
+                        "nothing; a spatial index made in a map program would make this quicker"));
     }
 
     private boolean canBeKept(Column column) {
@@ -149,47 +193,5 @@ final class LayerRows {
             return Optional.of(decimal ? Attribute.of(number.doubleValue()) : Attribute.of(number.longValue()));
         }
         return value instanceof String text ? Optional.of(Attribute.of(text)) : Optional.empty();
-    }
-
-    private List<Column> columns() throws SQLException {
-        List<Column> columns = new ArrayList<>();
-        try (Statement statement = connection.createStatement();
-                ResultSet rows = statement.executeQuery("PRAGMA table_info(" + LayerTable.quoted(layer) + ")")) {
-            while (rows.next()) {
-                columns.add(new Column(
-                        rows.getString("name"),
-                        rows.getString("type").toUpperCase(Locale.ROOT),
-                        rows.getInt("pk") == 1));
-            }
-        }
-        return columns;
-    }
-
-    private GeometryColumn geometryColumn() throws SQLException {
-        String sql = "SELECT g.column_name, g.geometry_type_name, s.organization, s.organization_coordsys_id"
-                + " FROM gpkg_geometry_columns g JOIN gpkg_spatial_ref_sys s ON s.srs_id = g.srs_id"
-                + " WHERE lower(g.table_name) = lower(?)";
-        try (PreparedStatement statement = connection.prepareStatement(sql)) {
-            statement.setString(1, layer);
-            try (ResultSet row = statement.executeQuery()) {
-                if (!row.next()) {
-                    return new GeometryColumn(Optional.empty(), Kind.NONE, Optional.empty());
-                }
-                boolean epsg = row.getString(3).equalsIgnoreCase("EPSG");
-                return new GeometryColumn(
-                        Optional.of(row.getString(1)),
-                        kind(row.getString(2)),
-                        epsg ? Optional.of("EPSG:" + row.getInt(4)) : Optional.empty());
-            }
-        }
-    }
-
-    private static Kind kind(String name) {
-        for (Kind kind : Kind.values()) {
-            if (kind.name().equalsIgnoreCase(name)) {
-                return kind;
-            }
-        }
-        return Kind.GEOMETRY;
     }
 }

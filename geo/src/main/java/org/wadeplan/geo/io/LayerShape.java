@@ -2,16 +2,17 @@ package org.wadeplan.geo.io;
 
 import java.util.List;
 import java.util.Optional;
+import org.wadeplan.geo.crs.StatedSystem;
 
 /**
  * What a layer is, apart from its features.
  *
  * @param name the layer's name
- * @param crs code of its coordinate system, {@code EPSG:32627}; empty where the file gives none with a code
+ * @param crs what the file says of its coordinate system; empty where it says nothing
  * @param kind what shapes it holds
  * @param fields its columns without the shape, in the file's order
  */
-public record LayerShape(String name, Optional<String> crs, Kind kind, List<Field> fields) {
+public record LayerShape(String name, Optional<StatedSystem> crs, Kind kind, List<Field> fields) {
 
     public LayerShape {
         fields = List.copyOf(fields);

@@ -21,14 +21,14 @@ public final class LineSet {
     /** A chainage this far outside its line, in metres, is a difference of rounding and no error. */
     private static final double ROUNDING_M = 1e-6;
 
-    private final String[] ids;
+    private final LineIds ids;
     private final int[] firstVertex;
     private final double[] eastM;
     private final double[] northM;
     private final double[] chainageM;
 
     /** The arrays are taken over, not copied: only the builder calls this. */
-    LineSet(String[] ids, int[] firstVertex, double[] eastM, double[] northM, double[] chainageM) {
+    LineSet(LineIds ids, int[] firstVertex, double[] eastM, double[] northM, double[] chainageM) {
         this.ids = ids;
         this.firstVertex = firstVertex;
         this.eastM = eastM;
@@ -37,16 +37,16 @@ public final class LineSet {
     }
 
     public int lineCount() {
-        return ids.length;
+        return ids.count();
     }
 
     public int vertexCount() {
-        return firstVertex[ids.length];
+        return firstVertex[ids.count()];
     }
 
     /** What the file calls the line; need not be unique. */
     public String id(int line) {
-        return ids[line];
+        return ids.get(line);
     }
 
     /** Number of the line's first vertex. */

@@ -1,20 +1,25 @@
 package org.wadeplan.geo.lines;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.LineString;
 
 /** Gathers lines into arrays that grow, and measures each as it comes. Not safe to share between threads. */
 public final class LineSetBuilder {
 
-    private final List<String> ids = new ArrayList<>();
+    /** The longest array that every Java machine can make. */
+    private static final int MOST_VERTICES = Integer.MAX_VALUE - 8;
+
+    private final LineIds ids = new LineIds();
+    private final GrowingDoubles eastM = new GrowingDoubles();
+    private final GrowingDoubles northM = new GrowingDoubles();
+    private final GrowingDoubles chainageM = new GrowingDoubles();
     private int[] firstVertex = new int[1025];
-    private double[] eastM = new double[8192];
-    private double[] northM = new double[8192];
-    private double[] chainageM = new double[8192];
     private int vertices;
+
+    private double lastEastM;
+    private double lastNorthM;
+    private double lastChainageM;
 
     /**
      * Adds one line. Vertices equal to the one before are left out.
@@ -22,7 +27,7 @@ public final class LineSetBuilder {
      * @param id what the file calls it
      * @param shape in the metric system
      * @return whether it was added: a line without length is not
-     * @throws IllegalArgumentException where a coordinate is not finite
+     * @throws IllegalArgumentException where a coordinate is not finite; the line is then not added
      */
     public boolean add(String id, LineString shape) {
         CoordinateSequence from = shape.getCoordinateSequence();
@@ -37,6 +42,8 @@ public final class LineSetBuilder {
      * Adds one line from a run of x, y, x, y …: the quick way, without a shape between.
      *
      * @param count number of vertices
+     * @return whether it was added: a line without length is not
+     * @throws IllegalArgumentException where a coordinate is not finite; the line is then not added
      */
     public boolean add(String id, double[] eastNorth, int count) {
         int start = vertices;
@@ -47,40 +54,51 @@ public final class LineSetBuilder {
     }
 
     public int lineCount() {
-        return ids.size();
+        return ids.count();
     }
 
     /** Everything added so far. The builder must not be used afterwards. */
     public LineSet build() {
         return new LineSet(
-                ids.toArray(String[]::new),
-                Arrays.copyOf(firstVertex, ids.size() + 1),
-                Arrays.copyOf(eastM, vertices),
-                Arrays.copyOf(northM, vertices),
-                Arrays.copyOf(chainageM, vertices));
+                ids,
+                Arrays.copyOf(firstVertex, ids.count() + 1),
+                eastM.drained(vertices),
+                northM.drained(vertices),
+                chainageM.drained(vertices));
     }
 
     private void vertex(int start, double east, double north) {
         if (!Double.isFinite(east) || !Double.isFinite(north)) {
+            vertices = start;
             throw new IllegalArgumentException("A vertex needs finite coordinates, not " + east + ", " + north);
         }
         double atM = 0;
         if (vertices > start) {
-            double stepM = Math.hypot(east - eastM[vertices - 1], north - northM[vertices - 1]);
+            double stepM = stepM(east - lastEastM, north - lastNorthM);
             if (stepM == 0) {
                 return;
             }
-            atM = chainageM[vertices - 1] + stepM;
+            atM = lastChainageM + stepM;
         }
-        if (vertices == eastM.length) {
-            int larger = vertices + vertices / 2;
-            eastM = Arrays.copyOf(eastM, larger);
-            northM = Arrays.copyOf(northM, larger);
-            chainageM = Arrays.copyOf(chainageM, larger);
+        if (vertices == MOST_VERTICES) {
+            throw new IllegalStateException("More than " + MOST_VERTICES + " vertices: read the lines in parts");
         }
-        eastM[vertices] = east;
-        northM[vertices] = north;
-        chainageM[vertices++] = atM;
+        // Adding 0 makes one zero of the two, so that ends which coincide are equal bit by bit.
+        lastEastM = east + 0.0;
+        lastNorthM = north + 0.0;
+        lastChainageM = atM;
+        eastM.set(vertices, lastEastM);
+        northM.set(vertices, lastNorthM);
+        chainageM.set(vertices++, atM);
+    }
+
+    /**
+     * The root of the sum of squares, as other programs for maps compute it, so that whole reaches are counted alike; the
+     * slow exact way only where squares are too large or too small for a number.
+     */
+    private static double stepM(double east, double north) {
+        double plain = Math.sqrt(east * east + north * north);
+        return plain > 1e-140 && plain < 1e150 ? plain : Math.hypot(east, north);
     }
 
     private boolean closed(String id, int start) {
@@ -89,10 +107,10 @@ public final class LineSetBuilder {
             return false;
         }
         ids.add(id);
-        if (ids.size() == firstVertex.length) {
+        if (ids.count() == firstVertex.length) {
             firstVertex = Arrays.copyOf(firstVertex, firstVertex.length * 2);
         }
-        firstVertex[ids.size()] = vertices;
+        firstVertex[ids.count()] = vertices;
         return true;
     }
 }

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 
 /**
  * The repairs that a person has agreed to, by their ids: {@code reverse:OUN}, {@code join-gap:HSK},
- * {@code drop-spike:TOL}.
+ * {@code drop-spike:TOL}; or all of one kind, for files with very many: {@code join-gap:*}.
  *
  * @param ids as problems offer them; upper and lower case do not matter
  */
@@ -24,13 +24,21 @@ public record AcceptedRepairs(Set<String> ids) {
     }
 
     public boolean accepts(String id) {
-        return ids.contains(tidy(id));
+        return ids.contains(tidy(id)) || ids.contains(allOfItsKind(id));
+    }
+
+    private static String allOfItsKind(String id) {
+        String tidy = tidy(id);
+        return tidy.substring(0, Math.max(0, tidy.indexOf(':'))) + ":*";
     }
 
     /** The ids that no problem offers, sorted: probably misspelt. */
     public Set<String> notAmong(Set<String> offered) {
         Set<String> strangers = new TreeSet<>(ids);
-        offered.forEach(id -> strangers.remove(tidy(id)));
+        offered.forEach(id -> {
+            strangers.remove(tidy(id));
+            strangers.remove(allOfItsKind(id));
+        });
         return strangers;
     }
 

@@ -7,9 +7,11 @@ import org.wadeplan.geo.problem.SourcePlace;
 /**
  * One line of the file, or several joined, on the way to becoming a stream line.
  *
+ * @param feature what the file calls the feature, of several joined the uppermost
  * @param flowStated whether the file itself says which way the water runs, and the line already runs that way
  */
 record DrawnPiece(
+        String feature,
         String code,
         Optional<String> name,
         Optional<String> catchment,
@@ -18,7 +20,7 @@ record DrawnPiece(
         SourcePlace place) {
 
     DrawnPiece with(LineString changed) {
-        return new DrawnPiece(code, name, catchment, flowStated, changed, place);
+        return new DrawnPiece(feature, code, name, catchment, flowStated, changed, place);
     }
 
     DrawnPiece turned() {

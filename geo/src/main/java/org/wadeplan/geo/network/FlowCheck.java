@@ -1,11 +1,13 @@
 package org.wadeplan.geo.network;
 
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.wadeplan.geo.crs.MetricPoint;
+import org.wadeplan.geo.lines.LineSet;
 import org.wadeplan.geo.problem.Problem;
 
 /**
@@ -23,21 +25,44 @@ final class FlowCheck {
     /** The known mouth tells only where one end is at least this many times nearer to it than the other. */
     private static final double CLEARLY_NEARER = 2;
 
+    static final String NOTHING_TELLS =
+            "nothing tells which way the water runs: no flow column, no other line that it joins, no known mouth";
+
     private final List<DrawnPiece> all;
+    private final LineSet lines;
+    private final EndContacts contacts;
     private final StreamHints hints;
     private final SuspectedFaults faults;
+    private final BitSet undecided = new BitSet();
 
     FlowCheck(List<DrawnPiece> all, StreamHints hints, SuspectedFaults faults) {
         this.all = all;
+        this.lines = PieceLines.of(all);
+        this.contacts = EndContacts.of(lines, MEETS_M, end -> true);
         this.hints = hints;
         this.faults = faults;
+    }
+
+    /** All pieces, those turned round that may be. */
+    List<DrawnPiece> checked() {
+        List<DrawnPiece> checked = new ArrayList<>();
+        for (int line = 0; line < all.size(); line++) {
+            checked.add(check(line));
+        }
+        return checked;
+    }
+
+    /** Positions of the pieces about which nothing tells, and nobody has said, which way the water runs. */
+    BitSet undecided() {
+        return undecided;
     }
 
     /** What something tells: whether the line is drawn with the water, and how that is known. */
     private record Evidence(boolean withWater, String because) {}
 
-    DrawnPiece check(DrawnPiece piece) {
-        Optional<Evidence> network = fromNetwork(piece);
+    private DrawnPiece check(int line) {
+        DrawnPiece piece = all.get(line);
+        Optional<Evidence> network = fromNetwork(line);
         Optional<Evidence> mouth = fromMouth(piece);
         if (faults.answered("as-drawn:" + piece.code())) {
             note(piece, "taken as drawn, first vertex at the source, as accepted by as-drawn:" + piece.code());
@@ -50,7 +75,8 @@ final class FlowCheck {
         }
         Optional<Evidence> evidence = network.or(() -> mouth);
         if (evidence.isEmpty()) {
-            return piece.flowStated() ? piece : unknown(piece);
+            undecided.set(line, !piece.flowStated() && !faults.answered("reverse:" + piece.code()));
+            return piece.flowStated() || undecided.get(line) ? piece : turnedAsAnswered(piece, NOTHING_TELLS);
         }
         if (evidence.get().withWater()) {
             if (!piece.flowStated()) {
@@ -74,41 +100,38 @@ final class FlowCheck {
     }
 
     private DrawnPiece contradiction(DrawnPiece piece, Evidence network, Evidence mouth) {
-        return asked(
-                piece,
-                "stream-flow-contradiction",
-                "which way the water runs is told in two ways: " + network.because() + ", but " + mouth.because());
-    }
-
-    private DrawnPiece unknown(DrawnPiece piece) {
-        return asked(
-                piece,
-                "stream-flow-unknown",
-                "nothing tells which way the water runs: no flow column, no other line that it joins, no known mouth");
-    }
-
-    private DrawnPiece asked(DrawnPiece piece, String code, String found) {
+        String found =
+                "which way the water runs is told in two ways: " + network.because() + ", but " + mouth.because();
         if (faults.answered("reverse:" + piece.code())) {
-            note(piece, found + "; turned round, as accepted by reverse:" + piece.code());
-            return piece.turned();
+            return turnedAsAnswered(piece, found);
         }
-        faults.add(Problem.error(
+        faults.add(question(piece, "stream-flow-contradiction", found));
+        return piece;
+    }
+
+    private DrawnPiece turnedAsAnswered(DrawnPiece piece, String found) {
+        note(piece, found + "; turned round, as accepted by reverse:" + piece.code());
+        return piece.turned();
+    }
+
+    /** The question which way the water runs along one line. */
+    static Problem question(DrawnPiece piece, String code, String found) {
+        return Problem.error(
                 code,
                 piece.place().column("flow"),
                 found,
                 PieceReader.AS_DRAWN + " or " + PieceReader.AGAINST + " in column flow",
                 "fill in the flow column, or answer with --accept as-drawn:" + piece.code() + " or --accept reverse:"
-                        + piece.code()));
-        return piece;
+                        + piece.code());
     }
 
     private void note(DrawnPiece piece, String found) {
         faults.add(Problem.note("stream-flow", piece.place(), found, "", "nothing if that is right"));
     }
 
-    private Optional<Evidence> fromNetwork(DrawnPiece piece) {
-        Optional<String> atFirst = joinedAt(piece, piece.line().getCoordinateN(0));
-        Optional<String> atLast = joinedAt(piece, last(piece));
+    private Optional<Evidence> fromNetwork(int line) {
+        Optional<String> atFirst = joinedAt(2 * line);
+        Optional<String> atLast = joinedAt(2 * line + 1);
         if (atFirst.isPresent() == atLast.isPresent()) {
             return Optional.empty();
         }
@@ -119,26 +142,17 @@ final class FlowCheck {
                 "its " + which + " vertex lies on the middle of " + other + ", so it is the mouth"));
     }
 
-    /** The line on whose middle an end lies. Where two lines meet end to end, either may be the lower one. */
-    private Optional<String> joinedAt(DrawnPiece piece, Coordinate end) {
-        MetricPoint place = new MetricPoint(end.x, end.y);
-        for (DrawnPiece other : all) {
-            if (!other.code().equals(piece.code()) && isNear(other, end)) {
-                LineMeasure measure = new LineMeasure(other.line());
-                LineMeasure.Foot foot = measure.foot(place);
-                boolean middle = foot.chainageM() > MEETS_M && foot.chainageM() < measure.lengthM() - MEETS_M;
-                if (foot.distanceM() <= MEETS_M && middle) {
-                    return Optional.of(other.code());
-                }
+    /** The first line on whose middle an end lies. Where two lines meet end to end, either may be the lower one. */
+    private Optional<String> joinedAt(int end) {
+        Optional<String> joined = Optional.empty();
+        for (int contact = contacts.first(end); contact >= 0; contact = contacts.next(contact)) {
+            int other = contacts.line(contact);
+            double atM = contacts.chainageM(contact);
+            if (atM > MEETS_M && atM < lines.lengthM(other) - MEETS_M) {
+                joined = Optional.of(all.get(other).code());
             }
         }
-        return Optional.empty();
-    }
-
-    private static boolean isNear(DrawnPiece other, Coordinate end) {
-        Envelope near = new Envelope(other.line().getEnvelopeInternal());
-        near.expandBy(MEETS_M);
-        return near.contains(end);
+        return joined;
     }
 
     private Optional<Evidence> fromMouth(DrawnPiece piece) {

@@ -2,70 +2,37 @@ package org.wadeplan.geo.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.LineString;
-import org.wadeplan.geo.crs.MetricPoint;
 
-/**
- * Finds where an end of one line lies on another line, at its end or anywhere along it.
- *
- * <p>Lines that merely cross are not joined: that may be a canal over a stream.
- */
-public final class Junctions {
-
-    /** Ends this near to another line, in metres, meet it. Mapped data meets exactly or misses by more. */
-    public static final double TOLERANCE_M = 0.5;
+/** The nodes of the graph where two lines or more meet, under the codes of their streams. */
+final class Junctions {
 
     private Junctions() {}
 
-    static List<Junction> of(StreamNetwork network) {
-        List<Junction> found = new ArrayList<>();
-        for (StreamLine stream : network.lines()) {
-            for (Coordinate end : ends(stream.line())) {
-                Junction junction = around(new MetricPoint(end.x, end.y), network);
-                if (junction.arms().size() > 1) {
-                    add(junction, found);
-                }
+    /** By node number. Where a line passes a node more than once, its smallest chainage stands. */
+    static List<Junction> of(StreamGraph graph) {
+        List<TreeMap<String, Double>> arms = new ArrayList<>();
+        for (int node = 0; node < graph.nodeCount(); node++) {
+            arms.add(new TreeMap<>());
+        }
+        for (int piece = 0; piece < graph.pieceCount(); piece++) {
+            String code = graph.lines().id(graph.line(piece));
+            arms.get(graph.fromNode(piece)).merge(code, graph.fromM(piece), Math::min);
+            arms.get(graph.toNode(piece)).merge(code, graph.toM(piece), Math::min);
+        }
+        List<Junction> junctions = new ArrayList<>();
+        for (int node = 0; node < graph.nodeCount(); node++) {
+            if (arms.get(node).size() > 1) {
+                junctions.add(new Junction(graph.nodeAt(node), arms(arms.get(node))));
             }
         }
-        return List.copyOf(found);
+        return List.copyOf(junctions);
     }
 
-    static List<Coordinate> ends(LineString line) {
-        return List.of(line.getCoordinateN(0), line.getCoordinateN(line.getNumPoints() - 1));
-    }
-
-    private static Junction around(MetricPoint place, StreamNetwork network) {
+    private static List<Junction.Arm> arms(Map<String, Double> chainages) {
         List<Junction.Arm> arms = new ArrayList<>();
-        for (StreamLine stream : network.lines()) {
-            Envelope near = new Envelope(stream.line().getEnvelopeInternal());
-            near.expandBy(TOLERANCE_M);
-            if (near.contains(place.eastM(), place.northM())) {
-                LineMeasure.Foot foot = network.measure(stream.code()).foot(place);
-                if (foot.distanceM() <= TOLERANCE_M) {
-                    arms.add(new Junction.Arm(stream.code(), foot.chainageM()));
-                }
-            }
-        }
-        return new Junction(place, arms);
-    }
-
-    private static void add(Junction junction, List<Junction> found) {
-        for (int i = 0; i < found.size(); i++) {
-            if (found.get(i).at().distanceM(junction.at()) <= TOLERANCE_M) {
-                found.set(i, merged(found.get(i), junction));
-                return;
-            }
-        }
-        found.add(junction);
-    }
-
-    private static Junction merged(Junction first, Junction second) {
-        TreeMap<String, Junction.Arm> arms = new TreeMap<>();
-        second.arms().forEach(arm -> arms.put(arm.code(), arm));
-        first.arms().forEach(arm -> arms.put(arm.code(), arm));
-        return new Junction(first.at(), List.copyOf(arms.values()));
+        chainages.forEach((code, atM) -> arms.add(new Junction.Arm(code, atM)));
+        return arms;
     }
 }

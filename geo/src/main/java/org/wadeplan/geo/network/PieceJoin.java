@@ -1,19 +1,14 @@
 package org.wadeplan.geo.network;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.LineString;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 
 /** Joins the features of one stream code end to end. */
 final class PieceJoin {
-
-    /** Ends this near are the same place: the precision of map files, not a gap. */
-    private static final double SAME_PLACE_M = 0.01;
 
     /** A wider gap is not bridged even on request: the missing part has to be drawn. */
     private static final double WIDEST_GAP_M = 50;
@@ -24,27 +19,29 @@ final class PieceJoin {
         this.faults = faults;
     }
 
-    /** One of the four ways in which the ends of two lines can be laid together. */
-    private record Fit(int other, boolean before, boolean turned, double gapM) {}
-
     /**
      * All pieces as one line.
      *
      * @return the longest piece alone where a join needs a repair that is not accepted, so that the rest can be checked
      */
     DrawnPiece join(List<DrawnPiece> pieces) {
-        List<DrawnPiece> rest = new ArrayList<>(pieces);
-        DrawnPiece joined = rest.remove(0);
-        while (!rest.isEmpty()) {
-            Fit fit = nearest(joined, rest);
-            DrawnPiece other = rest.remove(fit.other());
-            if (!mayJoin(joined, other, fit)) {
+        PieceChain chain = new PieceChain(pieces.get(0));
+        LooseParts rest = new LooseParts(pieces.subList(1, pieces.size()));
+        Optional<PieceFit> fit = rest.nearest(chain.first(), chain.last());
+        while (fit.isPresent()) {
+            DrawnPiece other = rest.remove(fit.get());
+            if (!mayJoin(chain, other, fit.get())) {
                 return longest(pieces);
             }
-            DrawnPiece facing = fit.turned() ? other.turned() : other;
-            joined = fit.before() ? chained(facing, joined) : chained(joined, facing);
+            DrawnPiece facing = fit.get().turned() ? other.turned() : other;
+            if (fit.get().before()) {
+                chain.addAbove(facing);
+            } else {
+                chain.addBelow(facing);
+            }
+            fit = rest.nearest(chain.first(), chain.last());
         }
-        return joined;
+        return chain.joined();
     }
 
     private static DrawnPiece longest(List<DrawnPiece> pieces) {
@@ -55,23 +52,8 @@ final class PieceJoin {
         return longest;
     }
 
-    private static Fit nearest(DrawnPiece joined, List<DrawnPiece> rest) {
-        Fit best = new Fit(0, false, false, Double.POSITIVE_INFINITY);
-        for (int i = 0; i < rest.size(); i++) {
-            LineString other = rest.get(i).line();
-            for (Fit fit : List.of(
-                    new Fit(i, false, false, last(joined.line()).distance(first(other))),
-                    new Fit(i, true, false, last(other).distance(first(joined.line()))),
-                    new Fit(i, false, true, last(joined.line()).distance(last(other))),
-                    new Fit(i, true, true, first(other).distance(first(joined.line()))))) {
-                best = fit.gapM() < best.gapM() ? fit : best;
-            }
-        }
-        return best;
-    }
-
-    private boolean mayJoin(DrawnPiece joined, DrawnPiece other, Fit fit) {
-        String code = joined.code();
+    private boolean mayJoin(PieceChain chain, DrawnPiece other, PieceFit fit) {
+        String code = other.code();
         SourcePlace place = other.place();
         if (fit.gapM() > WIDEST_GAP_M) {
             faults.add(Problem.error(
@@ -90,45 +72,23 @@ final class PieceJoin {
                         place,
                         "this part of " + code + " runs against the other part",
                         "this part is turned round");
-        boolean gap = fit.gapM() <= SAME_PLACE_M
-                || faults.mayRepair(
-                        "join-gap:" + code,
-                        "stream-gap",
-                        place,
-                        String.format(
-                                Locale.ROOT,
-                                "%s is in two pieces with a gap of %.1f m near %.0f, %.0f",
-                                code,
-                                fit.gapM(),
-                                end(joined, fit).x,
-                                end(joined, fit).y),
-                        "the two are joined by a straight line");
+        boolean gap = fit.gapM() <= PieceChain.SAME_PLACE_M || mayBridge(chain, other, fit);
         return turn && gap;
     }
 
-    private static Coordinate end(DrawnPiece joined, Fit fit) {
-        return fit.before() ? first(joined.line()) : last(joined.line());
-    }
-
-    private static DrawnPiece chained(DrawnPiece upper, DrawnPiece lower) {
-        List<Coordinate> vertices = new ArrayList<>(Arrays.asList(upper.line().getCoordinates()));
-        List<Coordinate> more = Arrays.asList(lower.line().getCoordinates());
-        boolean touching = last(upper.line()).distance(more.get(0)) <= SAME_PLACE_M;
-        vertices.addAll(touching ? more.subList(1, more.size()) : more);
-        return new DrawnPiece(
-                upper.code(),
-                upper.name().or(lower::name),
-                upper.catchment().or(lower::catchment),
-                upper.flowStated() && lower.flowStated(),
-                upper.line().getFactory().createLineString(vertices.toArray(new Coordinate[0])),
-                upper.place());
-    }
-
-    private static Coordinate first(LineString line) {
-        return line.getCoordinateN(0);
-    }
-
-    private static Coordinate last(LineString line) {
-        return line.getCoordinateN(line.getNumPoints() - 1);
+    private boolean mayBridge(PieceChain chain, DrawnPiece other, PieceFit fit) {
+        Coordinate end = fit.before() ? chain.first() : chain.last();
+        return faults.mayRepair(
+                "join-gap:" + other.code(),
+                "stream-gap",
+                other.place(),
+                String.format(
+                        Locale.ROOT,
+                        "%s is in two pieces with a gap of %.1f m near %.0f, %.0f",
+                        other.code(),
+                        fit.gapM(),
+                        end.x,
+                        end.y),
+                "the two are joined by a straight line");
     }
 }

@@ -33,10 +33,14 @@ final class PieceReader {
 
     Optional<DrawnPiece> read(Feature feature) {
         SourcePlace place = SourcePlace.part(file, "feature " + feature.id());
-        Optional<String> code = code(feature, place);
-        SourcePlace named = code.map(known -> place.row("feature " + feature.id() + " (" + known + ")"))
+        Optional<String> known = feature.text("code");
+        SourcePlace named = known.map(code -> place.row("feature " + feature.id() + " (" + code + ")"))
                 .orElse(place);
-        Optional<LineString> line = line(feature.geometry(), named);
+        Optional<LineString> line = line(feature, named);
+        if (line.isEmpty() && faults.answered(leaveOut(feature))) {
+            return Optional.empty();
+        }
+        Optional<String> code = code(feature, place);
         if (code.isEmpty() || line.isEmpty()) {
             return Optional.empty();
         }
@@ -44,8 +48,8 @@ final class PieceReader {
         if (catchment.isEmpty()) {
             error("stream-catchment-missing", named.column("catchment"), "the catchment is blank", "a catchment code");
         }
-        DrawnPiece piece =
-                new DrawnPiece(code.get(), name(feature, code.get(), named), catchment, false, line.get(), named);
+        DrawnPiece piece = new DrawnPiece(
+                feature.id(), code.get(), name(feature, code.get(), named), catchment, false, line.get(), named);
         return Optional.of(withFlow(piece, feature.text("flow")));
     }
 
@@ -77,26 +81,51 @@ final class PieceReader {
         return known;
     }
 
-    private Optional<LineString> line(Optional<Geometry> shape, SourcePlace place) {
+    private Optional<LineString> line(Feature feature, SourcePlace place) {
+        Optional<Geometry> shape = feature.geometry();
         if (shape.isEmpty() || shape.get().isEmpty()) {
-            return error("stream-without-line", place, "there is no line, the shape is empty", "a line");
+            return unusable(feature, "stream-without-line", place, "there is no line, the shape is empty", "a line");
         }
         Geometry geometry = shape.get();
-        if (geometry instanceof MultiLineString multi && multi.getNumGeometries() == 1) {
-            geometry = multi.getGeometryN(0);
+        if (geometry instanceof MultiLineString multi) {
+            geometry = PartChain.chained(multi).map(Geometry.class::cast).orElse(multi);
         }
         if (!(geometry instanceof LineString drawn)) {
             String parts = geometry.getNumGeometries() > 1 ? " of " + geometry.getNumGeometries() + " parts" : "";
-            return error(
+            return unusable(
+                    feature,
                     "stream-not-one-line",
                     place,
                     "the shape is a " + geometry.getGeometryType() + parts,
-                    "a LineString, or a MultiLineString of one part; several parts as several features of one code");
+                    "a LineString, or a MultiLineString whose parts follow each other end to end; other parts as several"
+                            + " features of one code");
         }
         if (!(drawn.getLength() > 0)) {
-            return error("stream-without-length", place, "the line has no length", "a line longer than 0 m");
+            return unusable(
+                    feature, "stream-without-length", place, "the line has no length", "a line longer than 0 m");
         }
         return Optional.of(flat(drawn, place));
+    }
+
+    private static String leaveOut(Feature feature) {
+        return "leave-out:" + feature.id();
+    }
+
+    private Optional<LineString> unusable(
+            Feature feature, String code, SourcePlace place, String found, String expected) {
+        String id = leaveOut(feature);
+        if (faults.answered(id)) {
+            faults.add(
+                    Problem.note("stream-left-out", place, found + "; left out, as accepted by " + id, "", "nothing"));
+        } else {
+            faults.add(Problem.error(
+                    code,
+                    place,
+                    found,
+                    expected,
+                    "correct this feature in the map file, or go on without it by --accept " + id));
+        }
+        return Optional.empty();
     }
 
     /** In the plane and without repeated vertices, which change neither shape nor length. */
@@ -132,7 +161,13 @@ final class PieceReader {
         }
         DrawnPiece facing = stated.equals(AGAINST) ? piece.turned() : piece;
         return new DrawnPiece(
-                facing.code(), facing.name(), facing.catchment(), !stated.isEmpty(), facing.line(), facing.place());
+                facing.feature(),
+                facing.code(),
+                facing.name(),
+                facing.catchment(),
+                !stated.isEmpty(),
+                facing.line(),
+                facing.place());
     }
 
     private Optional<LineString> error(String code, SourcePlace place, String found, String expected) {

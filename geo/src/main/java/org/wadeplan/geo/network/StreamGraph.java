@@ -19,13 +19,8 @@ public final class StreamGraph {
     private final int[] firstPiece;
     private final double[] fromM;
     private final double[] toM;
-    private final int[] fromNode;
-    private final int[] toNode;
     private final int[] line;
-    private final int[] arrivingStart;
-    private final int[] arriving;
-    private final int[] leavingStart;
-    private final int[] leaving;
+    private final FlowTopology topology;
 
     /**
      * A graph; the arrays are taken over, not copied.
@@ -51,20 +46,19 @@ public final class StreamGraph {
         this.firstPiece = firstPiece;
         this.fromM = fromM;
         this.toM = toM;
-        this.fromNode = fromNode;
-        this.toNode = toNode;
         this.line = new int[fromM.length];
         for (int each = 0; each < lines.lineCount(); each++) {
             Arrays.fill(line, firstPiece[each], firstPiece[each + 1], each);
         }
-        this.arrivingStart = starts(toNode, nodes.length);
-        this.arriving = grouped(toNode, arrivingStart);
-        this.leavingStart = starts(fromNode, nodes.length);
-        this.leaving = grouped(fromNode, leavingStart);
+        this.topology = new FlowTopology(nodes.length, fromNode, toNode);
     }
 
     public LineSet lines() {
         return lines;
+    }
+
+    FlowTopology topology() {
+        return topology;
     }
 
     public int nodeCount() {
@@ -109,64 +103,42 @@ public final class StreamGraph {
     }
 
     public int fromNode(int piece) {
-        return fromNode[piece];
+        return topology.fromNode(piece);
     }
 
     public int toNode(int piece) {
-        return toNode[piece];
+        return topology.toNode(piece);
     }
 
     /** The piece on which a chainage lies; at a node, the piece above it. */
     public int pieceAt(int ofLine, double chainageM) {
-        int piece = firstPiece[ofLine];
-        while (piece < firstPiece[ofLine + 1] - 1 && toM[piece] < chainageM) {
-            piece++;
-        }
-        return piece;
+        int last = firstPiece[ofLine + 1] - 1;
+        int found = Arrays.binarySearch(toM, firstPiece[ofLine], last, chainageM);
+        return found >= 0 ? found : -found - 1;
     }
 
     /** How many pieces flow into a node. */
     public int arrivingCount(int node) {
-        return arrivingStart[node + 1] - arrivingStart[node];
+        return topology.arrivingCount(node);
     }
 
     /** One of the pieces that flow into a node, from 0 to {@link #arrivingCount} less one, by rising number. */
     public int arriving(int node, int index) {
-        return arriving[arrivingStart[node] + index];
+        return topology.arriving(node, index);
     }
 
     /** How many pieces flow out of a node. */
     public int leavingCount(int node) {
-        return leavingStart[node + 1] - leavingStart[node];
+        return topology.leavingCount(node);
     }
 
     /** One of the pieces that flow out of a node, by rising number. */
     public int leaving(int node, int index) {
-        return leaving[leavingStart[node] + index];
+        return topology.leaving(node, index);
     }
 
     /** Whether three or more pieces meet at a node. */
     public boolean isConfluence(int node) {
         return arrivingCount(node) + leavingCount(node) >= 3;
-    }
-
-    private static int[] starts(int[] nodeOfPiece, int nodeCount) {
-        int[] starts = new int[nodeCount + 1];
-        for (int node : nodeOfPiece) {
-            starts[node + 1]++;
-        }
-        for (int node = 0; node < nodeCount; node++) {
-            starts[node + 1] += starts[node];
-        }
-        return starts;
-    }
-
-    private static int[] grouped(int[] nodeOfPiece, int[] starts) {
-        int[] next = Arrays.copyOf(starts, starts.length);
-        int[] grouped = new int[nodeOfPiece.length];
-        for (int piece = 0; piece < nodeOfPiece.length; piece++) {
-            grouped[next[nodeOfPiece[piece]]++] = piece;
-        }
-        return grouped;
     }
 }

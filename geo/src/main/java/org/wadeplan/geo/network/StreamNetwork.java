@@ -1,13 +1,15 @@
 package org.wadeplan.geo.network;
 
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.locationtech.jts.geom.LineString;
 import org.wadeplan.geo.crs.MetricPoint;
+import org.wadeplan.geo.lines.PackedSegmentIndex;
 
 /**
  * The stream lines of a round, each running from source to mouth, in the round's metric system.
@@ -18,24 +20,54 @@ public final class StreamNetwork {
 
     private final TreeMap<String, StreamLine> lines = new TreeMap<>();
     private final Map<String, LineMeasure> measures = new TreeMap<>();
+    private final List<StreamLine> numbered;
+    private final Map<String, Integer> numbers = new HashMap<>();
+    private final NodedOnce noded;
 
     /**
-     * Gathers the lines.
+     * Gathers the lines, to be joined within {@link StreamNoding#SNAP_TOLERANCE_M}.
      *
      * @throws IllegalArgumentException where two lines have one code
      */
     public StreamNetwork(Collection<StreamLine> streams) {
+        this(streams, StreamNoding.SNAP_TOLERANCE_M);
+    }
+
+    /**
+     * Gathers the lines.
+     *
+     * @param snapToleranceM how near a loose end meets another line, metres
+     * @throws IllegalArgumentException where two lines have one code
+     */
+    public StreamNetwork(Collection<StreamLine> streams, double snapToleranceM) {
         for (StreamLine stream : streams) {
             if (lines.put(stream.code(), stream) != null) {
                 throw new IllegalArgumentException("Two stream lines are called " + stream.code());
             }
             measures.put(stream.code(), new LineMeasure(stream.line()));
         }
+        this.numbered = List.copyOf(lines.values());
+        numbered.forEach(stream -> numbers.put(stream.code(), numbers.size()));
+        this.noded = new NodedOnce(numbered, snapToleranceM);
     }
 
-    /** Sorted by code. */
+    /** Sorted by code; a line's position in this list is its number in {@link #graph()}. */
     public List<StreamLine> lines() {
-        return List.copyOf(lines.values());
+        return numbered;
+    }
+
+    /** The number of a line in {@link #graph()} and in its set of lines. */
+    public OptionalInt number(String code) {
+        Integer number = numbers.get(code);
+        return number == null ? OptionalInt.empty() : OptionalInt.of(number);
+    }
+
+    /**
+     * The lines with the places where they meet. Line numbers are positions in {@link #lines()}, line ids are stream
+     * codes, chainages are those of {@link #measure}. Made on first use, then kept.
+     */
+    public StreamGraph graph() {
+        return noded.graph();
     }
 
     public Optional<StreamLine> line(String code) {
@@ -53,6 +85,11 @@ public final class StreamNetwork {
             throw new IllegalArgumentException("No stream line is called " + code + "; there are " + lines.keySet());
         }
         return measure;
+    }
+
+    /** Finds lines near a place, by the same numbers as {@link #graph()}. Made on first use, then kept. */
+    public PackedSegmentIndex index() {
+        return noded.index();
     }
 
     /** Metres from the source along the line to the point of it that is nearest to a place. */
@@ -89,26 +126,34 @@ public final class StreamNetwork {
 
     /** Every line with its distance from a place, nearest first; at the same distance by code. */
     public List<Candidate> byDistance(MetricPoint place) {
-        return lines.values().stream()
-                .map(line -> new Candidate(line, measure(line.code()).foot(place)))
-                .sorted(Comparator.comparingDouble(
-                                (Candidate candidate) -> candidate.foot().distanceM())
-                        .thenComparing(candidate -> candidate.stream().code()))
+        return byDistance(place, numbered.size(), Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * The lines near a place, nearest first; at the same distance by code.
+     *
+     * @param most how many at most
+     * @param withinM none further off than this, metres; may be infinite
+     */
+    public List<Candidate> byDistance(MetricPoint place, int most, double withinM) {
+        return noded.index().nearest(place, most, withinM).stream()
+                .map(snap -> numbered.get(snap.line()))
+                .map(stream -> new Candidate(stream, measure(stream.code()).foot(place)))
                 .toList();
     }
 
     /** The nearest line; at the same distance the one whose code comes first; empty where there are no lines. */
     public Optional<Candidate> nearest(MetricPoint place) {
-        return byDistance(place).stream().findFirst();
+        return byDistance(place, 1, Double.POSITIVE_INFINITY).stream().findFirst();
     }
 
-    /** Where lines meet, within {@link Junctions#TOLERANCE_M}. */
+    /** Where two lines or more meet, within the snap tolerance; lines that merely cross do not. */
     public List<Junction> junctions() {
-        return Junctions.of(this);
+        return Junctions.of(graph());
     }
 
     /** The Strahler order of every piece between junctions. */
     public List<OrderedPiece> orders() {
-        return OrderedPieces.of(this);
+        return OrderedPieces.of(graph());
     }
 }

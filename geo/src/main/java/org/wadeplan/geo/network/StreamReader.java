@@ -2,6 +2,7 @@ package org.wadeplan.geo.network;
 
 import java.util.Optional;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.FeatureLayer;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
@@ -20,6 +21,12 @@ public final class StreamReader {
     private final SourcePlace file;
     private final StreamHints hints;
     private final AcceptedRepairs accepted;
+    private final StreamRules rules;
+
+    /** A reader for one file by {@link StreamRules#USUAL}. */
+    public StreamReader(CoordinateSystem round, SourcePlace file, StreamHints hints, AcceptedRepairs accepted) {
+        this(round, file, hints, accepted, StreamRules.USUAL);
+    }
 
     /**
      * A reader for one file.
@@ -28,27 +35,30 @@ public final class StreamReader {
      * @param file how problems name the file
      * @param hints what the round knows of its streams
      * @param accepted the repairs that a person has agreed to
+     * @param rules by what measures lines become a network
      */
-    public StreamReader(CoordinateSystem round, SourcePlace file, StreamHints hints, AcceptedRepairs accepted) {
+    public StreamReader(
+            CoordinateSystem round, SourcePlace file, StreamHints hints, AcceptedRepairs accepted, StreamRules rules) {
         this.round = round;
         this.file = file;
         this.hints = hints;
         this.accepted = accepted;
+        this.rules = rules;
     }
 
     /** The network, with everything that is wrong or assumed. */
     public Checked<StreamNetwork> read(FeatureLayer layer) {
-        Optional<String> crs = layer.shape().crs();
+        Optional<StatedSystem> crs = layer.shape().crs();
         if (crs.isEmpty()) {
             return Checked.failed(Problem.error(
                     "crs-missing",
                     file,
-                    "the layer does not say in a code which coordinate system it is in",
+                    "the layer does not say which coordinate system it is in",
                     "a system with an EPSG code, best the round's " + round.code(),
                     "set the layer's coordinate system in the map program and save it again"));
         }
         return round.from(crs.get(), file)
-                .then(reprojection ->
-                        new StreamReading(round, file, hints, new SuspectedFaults(accepted)).read(layer, reprojection));
+                .then(reprojection -> new StreamReading(round, file, hints, rules, new SuspectedFaults(accepted))
+                        .read(layer, reprojection));
     }
 }

@@ -2,6 +2,7 @@ package org.wadeplan.geo.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.locationtech.jts.geom.Coordinate;
@@ -20,38 +21,57 @@ final class StreamReading {
     private final CoordinateSystem round;
     private final SourcePlace file;
     private final StreamHints hints;
+    private final StreamRules rules;
     private final SuspectedFaults faults;
 
-    StreamReading(CoordinateSystem round, SourcePlace file, StreamHints hints, SuspectedFaults faults) {
+    StreamReading(
+            CoordinateSystem round, SourcePlace file, StreamHints hints, StreamRules rules, SuspectedFaults faults) {
         this.round = round;
         this.file = file;
         this.hints = hints;
+        this.rules = rules;
         this.faults = faults;
     }
 
     Checked<StreamNetwork> read(FeatureLayer layer, Reprojection reprojection) {
+        List<DrawnPiece> joined = new ArrayList<>();
+        byCode(layer, reprojection).values().forEach(pieces -> joined.add(new PieceJoin(faults).join(pieces)));
+        List<DrawnPiece> closed = new GapCheck(joined, rules, faults).closed();
+        List<DrawnPiece> directed = directed(closed);
+        List<StreamLine> lines = new ArrayList<>();
+        for (DrawnPiece piece : directed) {
+            warnWhereItCrossesItself(piece);
+            piece.catchment()
+                    .ifPresent(catchment ->
+                            lines.add(new StreamLine(piece.code(), piece.name(), catchment, piece.line())));
+        }
+        StreamGraph graph = StreamNoding.graph(PieceLines.of(directed), rules.snapToleranceM());
+        new LoopCheck(graph, directed, faults).check();
+        new CrossingCheck(graph, directed, rules, faults).check();
+        return Checked.of(new StreamNetwork(lines, rules.snapToleranceM()), faults.all(file));
+    }
+
+    private Map<String, List<DrawnPiece>> byCode(FeatureLayer layer, Reprojection reprojection) {
         PieceReader reader = new PieceReader(file.file(), hints, faults);
+        DuplicateCheck duplicates = new DuplicateCheck(faults);
         TreeMap<String, List<DrawnPiece>> byCode = new TreeMap<>();
         for (Feature feature : layer.features()) {
             moved(feature, reprojection)
                     .flatMap(reader::read)
                     .filter(this::inArea)
                     .map(piece -> SpikeCheck.check(piece, faults))
+                    .filter(duplicates::keeps)
                     .ifPresent(piece -> byCode.computeIfAbsent(piece.code(), code -> new ArrayList<>())
                             .add(piece));
         }
-        List<DrawnPiece> joined = new ArrayList<>();
-        byCode.values().forEach(pieces -> joined.add(new PieceJoin(faults).join(pieces)));
-        FlowCheck flow = new FlowCheck(joined, hints, faults);
-        List<StreamLine> lines = new ArrayList<>();
-        for (DrawnPiece piece : joined) {
-            DrawnPiece facing = flow.check(piece);
-            warnWhereItCrossesItself(facing);
-            facing.catchment()
-                    .ifPresent(catchment ->
-                            lines.add(new StreamLine(facing.code(), facing.name(), catchment, facing.line())));
-        }
-        return Checked.of(new StreamNetwork(lines), faults.all(file));
+        return byCode;
+    }
+
+    private List<DrawnPiece> directed(List<DrawnPiece> pieces) {
+        FlowCheck flow = new FlowCheck(pieces, hints, faults);
+        List<DrawnPiece> facing = flow.checked();
+        List<DrawnPiece> voted = new FlowVote(facing, rules, faults).decided(flow.undecided());
+        return new DirectionCheck(voted, rules, faults).checked();
     }
 
     private Optional<Feature> moved(Feature feature, Reprojection reprojection) {

@@ -46,6 +46,18 @@ public final class ReachLayer {
         this.junctions = network.junctions();
     }
 
+    private ReachLayer(ReachLayer from, ReachRule rule) {
+        this.network = from.network;
+        this.system = from.system;
+        this.rule = rule;
+        this.junctions = from.junctions;
+    }
+
+    /** The same layer for reaches by another rule. */
+    public ReachLayer withRule(ReachRule another) {
+        return new ReachLayer(this, another);
+    }
+
     /**
      * Lays one reach.
      *

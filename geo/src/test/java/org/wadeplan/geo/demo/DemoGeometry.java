@@ -1,5 +1,6 @@
 package org.wadeplan.geo.demo;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.Attribute;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
@@ -20,6 +22,7 @@ import org.wadeplan.geo.io.Field;
 import org.wadeplan.geo.io.GeoJsonWriter;
 import org.wadeplan.geo.io.GeoPackageWriter;
 import org.wadeplan.geo.io.LayerShape;
+import org.wadeplan.geo.io.WholeFile;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.SourcePlace;
 
@@ -36,13 +39,26 @@ final class DemoGeometry {
 
     private DemoGeometry() {}
 
-    /** Writes the four geometry files of a demo round into a folder that exists. */
+    /** Writes the geometry files of a demo round into a folder that exists. */
     static void write(Path folder) throws DiskException {
         FeatureLayer streams = streams();
         geoPackage(folder.resolve("streams.gpkg"), streams);
         geoPackage(folder.resolve("catchments.gpkg"), catchments());
         geoPackage(folder.resolve("parcels.gpkg"), parcels());
         new GeoJsonWriter(UTM27).write(folder.resolve("streams.geojson"), streams.features());
+        geoPackage(folder.resolve("roads.gpkg"), DemoRoads.layer());
+        WholeFile.write(folder.resolve("elevation.tif"), part -> Files.write(part, elevation()));
+    }
+
+    static byte[] elevation() {
+        return PlainGeoTiff.of(
+                new DemoRelief().heights(),
+                DemoRelief.COLUMNS,
+                DemoRelief.WEST_M,
+                DemoRelief.NORTH_M,
+                DemoRelief.CELL_M,
+                32627,
+                DemoRelief.SEA);
     }
 
     static void geoPackage(Path file, FeatureLayer layer) throws DiskException {
@@ -116,6 +132,7 @@ final class DemoGeometry {
     }
 
     static FeatureLayer layer(String name, LayerShape.Kind kind, List<Field> fields, List<Feature> features) {
-        return new FeatureLayer(new LayerShape(name, Optional.of(UTM27.code()), kind, fields), features);
+        return new FeatureLayer(
+                new LayerShape(name, Optional.of(StatedSystem.code(UTM27.code())), kind, fields), features);
     }
 }

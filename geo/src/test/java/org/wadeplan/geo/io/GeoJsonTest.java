@@ -121,11 +121,30 @@ class GeoJsonTest {
                 .containsExactly(false, false, true);
     }
 
-    @Test
-    void anotherStatedSystemIsRefused() throws Exception {
-        String text = "{\"type\":\"FeatureCollection\",\"crs\":{\"type\":\"name\",\"properties\":"
-                + "{\"name\":\"urn:ogc:def:crs:EPSG::32627\"}},\"features\":[]}";
+    private static String stating(String system, String coordinates) {
+        String features = collection("{\"type\":\"Point\",\"coordinates\":" + coordinates + "}");
+        return features.substring(0, features.length() - 1) + ",\"crs\":{\"type\":\"name\",\"properties\":{\"name\":\""
+                + system + "\"}}}";
+    }
 
-        assertThat(read(text).problems()).extracting(Problem::code).containsExactly("geojson-crs");
+    @Test
+    void aSystemStatedInTheFormOf2008IsReadWithANoteWhereverItStands() throws Exception {
+        Checked<FeatureLayer> answer = read(stating("urn:ogc:def:crs:EPSG::32627", "[512400,5096300]"));
+
+        assertThat(answer.problems())
+                .extracting(Problem::sentence)
+                .containsExactly("streams.geojson: the file is GeoJSON in the form of 2008, which states its coordinate"
+                        + " system, EPSG:32627; it was read as that. Do: nothing; RFC 7946 has longitude and latitude"
+                        + " on WGS 84 only");
+        assertThat(answer.value().orElseThrow().features().get(0).geometry()).contains(wkt("POINT (512400 5096300)"));
+    }
+
+    @Test
+    void anUnknownStatedSystemIsRefused() throws Exception {
+        assertThat(read(stating("urn:x-local:7", "[1,2]")).problems())
+                .extracting(Problem::sentence)
+                .containsExactly("streams.geojson: the file says its coordinate system is urn:x-local:7. Allowed:"
+                        + " longitude and latitude on WGS 84, as RFC 7946 has it, or an EPSG code. Do: export it again"
+                        + " in WGS 84, or as a GeoPackage, which may be in any system");
     }
 }

@@ -19,6 +19,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.LayerShape.Kind;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
@@ -45,7 +46,7 @@ class GeoPackageTest {
     private static FeatureLayer streams() {
         LayerShape shape = new LayerShape(
                 "streams",
-                Optional.of("EPSG:32627"),
+                Optional.of(StatedSystem.code("EPSG:32627")),
                 Kind.LINESTRING,
                 List.of(Field.text("Code"), Field.whole("order"), Field.decimal("width_m"), Field.flag("dry")));
         return new FeatureLayer(

@@ -21,6 +21,7 @@ import org.wadeplan.geo.crs.Reprojection;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
 import org.wadeplan.geo.io.GeoPackageReader;
+import org.wadeplan.geo.io.MapFile;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
@@ -35,7 +36,7 @@ class OpenDataReferenceTest {
 
     private static final Path DATA = Path.of("..", "..", "shared", "data");
 
-    private static FeatureLayer layer(String file, String layer) {
+    static FeatureLayer layer(String file, String layer) {
         assumeTrue(
                 Files.isRegularFile(DATA.resolve(file)),
                 "skipped: the open data file " + file + " is not beside the project, in ../shared/data");
@@ -108,21 +109,32 @@ class OpenDataReferenceTest {
         assertThat(StreamOrder.strahler(pieces)).isEqualTo(published);
     }
 
-    private static String whole(Feature feature, String column) {
+    static String whole(Feature feature, String column) {
         return Long.toString(Math.round(Double.parseDouble(feature.text(column).orElseThrow())));
     }
 
-    @Test
-    void aLayerWithoutACodeForItsSystemIsRefusedInWords() {
-        SourcePlace file = SourcePlace.file("usgs_new_hope.gpkg");
-        CoordinateSystem system =
-                CoordinateSystem.named("EPSG:26917", file).value().orElseThrow();
+    @ParameterizedTest
+    @CsvSource({
+        "usgs_new_hope.gpkg, nhdplus_flowline, EPSG:26917, 746, 577.376",
+        "usgs_walker.gpkg, NHDFlowline_Network, EPSG:26910, 62, 123.2"
+    })
+    void aLayerWithoutACodeForItsSystemIsReadByItsDescription(
+            String file, String layer, String code, int count, double lengthKm) {
+        // Lengths: the column LENGTHKM of the data, whose system is of equal area, not of equal length.
+        layer(file, layer);
+        SourcePlace place = SourcePlace.file(file);
+        CoordinateSystem round = CoordinateSystem.named(code, place).value().orElseThrow();
 
-        assertThat(new StreamReader(system, file, StreamHints.NONE, AcceptedRepairs.NONE)
-                        .read(newHope())
-                        .problems())
-                .extracting(Problem::code)
-                .containsExactly("crs-missing");
+        Checked<FeatureLayer> answer = MapFile.read(DATA.resolve(file), layer, place, round);
+
+        assertThat(answer.problems())
+                .extracting(Problem::severity)
+                .containsOnly(org.wadeplan.geo.problem.Severity.NOTE);
+        assertThat(answer.value().orElseThrow().features()).hasSize(count);
+        assertThat(answer.value().orElseThrow().features().stream()
+                        .mapToDouble(feature -> feature.geometry().orElseThrow().getLength())
+                        .sum())
+                .isEqualTo(lengthKm * 1000, within(lengthKm * 1000 * 0.006));
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.crs.MetricPoint;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.Attribute;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
@@ -52,7 +53,8 @@ class StreamReaderTest {
     }
 
     private Checked<StreamNetwork> read(StreamHints hints, String... accepted) {
-        LayerShape shape = new LayerShape("streams", Optional.of("EPSG:32627"), LayerShape.Kind.LINESTRING, List.of());
+        LayerShape shape = new LayerShape(
+                "streams", Optional.of(StatedSystem.code("EPSG:32627")), LayerShape.Kind.LINESTRING, List.of());
         return new StreamReader(UTM27, FILE, hints, AcceptedRepairs.of(accepted))
                 .read(new FeatureLayer(shape, features));
     }
@@ -265,7 +267,8 @@ class StreamReaderTest {
 
     @Test
     void anotherSystemIsBroughtIntoTheRounds() {
-        LayerShape degrees = new LayerShape("s", Optional.of("EPSG:4326"), LayerShape.Kind.LINESTRING, List.of());
+        LayerShape degrees =
+                new LayerShape("s", Optional.of(StatedSystem.code("EPSG:4326")), LayerShape.Kind.LINESTRING, List.of());
         Feature feature = Feature.of(
                 "1",
                 shifted("LINESTRING (-500021 -5099954, -500021 -5099953)"),

@@ -11,6 +11,7 @@ import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.method.MethodFindings;
 import org.wadeplan.planner.method.MethodTableCheck;
 import org.wadeplan.planner.plan.ReachLayout;
+import org.wadeplan.planner.reach.GroundLayout;
 import org.wadeplan.planner.round.Round;
 import picocli.CommandLine.Command;
 
@@ -36,6 +37,7 @@ final class CheckCommand extends RoundCommand {
         Checked<List<Reach>> laid = ReachLayout.lay(round);
         List<Reach> reaches = laid.value().orElse(List.of());
         List<Problem> findings = new ArrayList<>(laid.problems());
+        findings.addAll(GroundLayout.flagged(round, GroundLayout.of(round, reaches)));
         findings.addAll(MethodTableCheck.problems(round.methodTable(), round));
         List<MethodDecision> decisions = MethodChooser.decide(round);
         findings.addAll(MethodFindings.of(round, decisions));

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.time.Clock;
 import java.util.List;
 import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.geo.problem.ProblemDigest;
 import org.wadeplan.geo.problem.Severity;
 import org.wadeplan.geo.problem.SourcePlace;
 
@@ -19,9 +20,9 @@ record Console(PrintWriter out, PrintWriter err, Clock clock) {
         err.flush();
     }
 
-    /** Every problem, broken into lines of a terminal's width, then a count. */
+    /** The problems, broken into lines of a terminal's width, very many of one kind summed up, then a count of all. */
     void problems(List<Problem> problems) {
-        for (Problem problem : problems) {
+        for (Problem problem : ProblemDigest.of(problems)) {
             TextTable.hanging(word(problem.severity()) + " ", problem.sentence() + " [" + problem.code() + "]")
                     .forEach(err::println);
         }

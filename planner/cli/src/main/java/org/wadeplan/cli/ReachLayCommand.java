@@ -4,9 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.wadeplan.geo.problem.Checked;
+import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.reach.Reach;
+import org.wadeplan.geo.reach.ReachProtocol;
 import org.wadeplan.geo.reach.Stake;
 import org.wadeplan.planner.plan.ReachLayout;
+import org.wadeplan.planner.reach.GroundLayout;
+import org.wadeplan.planner.reach.LaidReaches;
+import org.wadeplan.planner.reach.SitePastStart;
 import org.wadeplan.planner.round.Round;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -39,11 +44,23 @@ final class ReachLayCommand extends RoundCommand {
             shown.forEach(stake -> addRow(table, reach.site(), stake));
         }
         text.addAll(table.lines());
-        text.add(reaches.size() + " reaches of "
-                + number(round.header().reachRule().lengthM(), 0) + " m. Stakes ± "
+        LaidReaches all = LaidReaches.of(round, reaches);
+        text.addAll(new LaidReachText(round, all).lines());
+        text.addAll(GroundText.lines(round, all.grounds()));
+        text.add(reaches.size() + " reaches" + length(round) + ". Stakes ± "
                 + number(round.header().stakeUncertaintyM(), 0)
                 + " m by handheld; lay out sub-reaches by tape along the channel.");
-        return show(round, laid.problems(), reaches, text);
+        List<Problem> findings = new ArrayList<>(laid.problems());
+        findings.addAll(SitePastStart.flagged(all.pastStarts()));
+        findings.addAll(GroundLayout.flagged(round, all.grounds()));
+        return show(round, findings, all, text);
+    }
+
+    private static String length(Round round) {
+        ReachProtocol protocol = round.header().reach().protocol();
+        return protocol.fixedRule()
+                .map(rule -> " of " + number(rule.lengthM(), 0) + " m")
+                .orElse(", " + protocol.words());
     }
 
     private static void addRow(TextTable table, String site, Stake stake) {

@@ -56,4 +56,21 @@ final class Values {
                     "'" + text + "' is no search budget; write a whole number from 0 to " + Integer.MAX_VALUE);
         }
     }
+
+    /** How many: a whole number from 1. */
+    static final class Count implements ITypeConverter<Integer> {
+
+        @Override
+        public Integer convert(String text) {
+            try {
+                int count = Integer.parseInt(text);
+                if (count >= 1) {
+                    return count;
+                }
+            } catch (NumberFormatException e) {
+                // refused below, with the same words as a number below 1
+            }
+            throw new TypeConversionException("'" + text + "' is no count; write a whole number from 1");
+        }
+    }
 }

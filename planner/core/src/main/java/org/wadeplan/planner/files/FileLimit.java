@@ -10,8 +10,8 @@ import org.wadeplan.geo.problem.SourcePlace;
 enum FileLimit {
     /** Tables and other text, which are held in memory whole. */
     TEXT(20),
-    /** Map layers. */
-    MAP(200);
+    /** Map layers, which are read feature by feature. */
+    MAP(2000);
 
     private static final long BYTES_PER_MB = 1_000_000;
 

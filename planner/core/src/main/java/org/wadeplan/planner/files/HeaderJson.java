@@ -11,7 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.wadeplan.geo.crs.MetricPoint;
-import org.wadeplan.geo.reach.ReachRule;
+import org.wadeplan.geo.network.StreamNoding;
+import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.hazards.limits.WadingProfile;
 import org.wadeplan.planner.round.CheckInRules;
 import org.wadeplan.planner.round.ConductivityRule;
@@ -51,7 +52,7 @@ final class HeaderJson {
                 lastDay,
                 reserveDays(top, lastDay),
                 depot(top),
-                reach(top),
+                ReachJson.settings(top),
                 duty(top),
                 light(top),
                 tide(top),
@@ -62,8 +63,12 @@ final class HeaderJson {
                 checkIn(top),
                 top.decimal("stakeUncertaintyM", Range.of(0, 1000, "m")),
                 mouths(top),
+                top.has("snapToleranceM")
+                        ? top.decimal("snapToleranceM", Range.of(0, StreamRules.GAP_MAX_M, "m"))
+                        : StreamNoding.SNAP_TOLERANCE_M,
                 top.has("acceptedRepairs") ? top.list("acceptedRepairs", Reading::of) : List.of(),
                 wading(top),
+                SearchJson.settings(top),
                 overrides(top));
     }
 
@@ -159,16 +164,6 @@ final class HeaderJson {
     private static MetricPoint point(JsonObject object) {
         return new MetricPoint(
                 object.decimal("eastM", Range.METRES_ON_GRID), object.decimal("northM", Range.METRES_ON_GRID));
-    }
-
-    private static ReachRule reach(JsonObject top) {
-        JsonObject reach = top.object("reach");
-        ReachRule rule = new ReachRule(
-                reach.decimal("lengthM", Range.of(1, 10_000, "m")),
-                reach.integer("subReachCount", Range.of(1, 26, "")),
-                reach.text("source"));
-        reach.noteUnknownKeys();
-        return rule;
     }
 
     private static DutyRules duty(JsonObject top) {

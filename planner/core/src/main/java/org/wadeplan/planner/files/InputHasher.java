@@ -9,8 +9,10 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Collections;
 import java.util.HexFormat;
+import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.wadeplan.geo.io.ShapefileReader;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.planner.round.InputHash;
 
@@ -37,6 +39,7 @@ final class InputHasher {
                 if (folder.has(part)
                         && FileLimit.MAP.refusal(folder.path(part), part).isEmpty()) {
                     byFile.put(folder.nameOf(part), sha256(folder.path(part)));
+                    addFilesBeside(folder, part, byFile);
                 }
             }
         } catch (IOException changedMeanwhile) {
@@ -47,6 +50,18 @@ final class InputHasher {
                 (name, hash) -> lines.append(hash).append("  ").append(name).append('\n'));
         String whole = HexFormat.of().formatHex(digest().digest(lines.toString().getBytes(StandardCharsets.UTF_8)));
         return Checked.of(new InputHash(whole, Collections.unmodifiableSortedMap(byFile)));
+    }
+
+    /** A shapefile is several files, and a plan depends on all of them. */
+    private static void addFilesBeside(RoundFolder folder, String part, SortedMap<String, String> byFile)
+            throws IOException {
+        String name = folder.nameOf(part);
+        if (name.toLowerCase(Locale.ROOT).endsWith(".shp")) {
+            String folderOfName = name.substring(0, Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+            for (Path beside : ShapefileReader.filesBeside(folder.path(part))) {
+                byFile.put(folderOfName + beside.getFileName(), sha256(beside));
+            }
+        }
     }
 
     private static String sha256(Path file) throws IOException {

@@ -73,6 +73,10 @@ final class JsonObject {
         return node.hasNonNull(key);
     }
 
+    boolean isObject(String key) {
+        return node.path(key).isObject();
+    }
+
     List<String> keys() {
         List<String> keys = new ArrayList<>();
         node.fieldNames().forEachRemaining(keys::add);
@@ -168,6 +172,14 @@ final class JsonObject {
                 range.words("a whole number"),
                 value -> value.isNumber() ? Optional.of(NumberCell.integer(value.asText(), range)) : Optional.empty(),
                 (int) range.min());
+    }
+
+    boolean flag(String key) {
+        return value(
+                key,
+                "true or false",
+                value -> value.isBoolean() ? Optional.of(Reading.of(value.asBoolean())) : Optional.empty(),
+                false);
     }
 
     long seed(String key) {

@@ -91,7 +91,7 @@ final class References {
                     ", or the depot " + known.depot().id(), Set.of(known.depot().id()));
             check(places, tables.travel(), "from");
             check(places, tables.travel(), "to");
-            check(subReaches(known.reachRule().subReachCount()), tables.siteHazards(), "sub_reach");
+            check(subReaches(known.reach().protocol().mostSubReaches()), tables.siteHazards(), "sub_reach");
         });
     }
 

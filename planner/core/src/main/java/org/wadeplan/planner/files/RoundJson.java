@@ -20,8 +20,9 @@ import org.wadeplan.planner.round.RoundHeader;
  *
  * @param header empty where a key is missing or broken
  * @param files names of files by what they hold, where they differ from the usual ones
+ * @param layers how to read its map layers
  */
-record RoundJson(Optional<RoundHeader> header, Map<String, String> files) {
+record RoundJson(Optional<RoundHeader> header, Map<String, String> files, LayerSettings layers) {
 
     static final String FILE = "round.json";
 
@@ -85,10 +86,11 @@ record RoundJson(Optional<RoundHeader> header, Map<String, String> files) {
         JsonObject top = new JsonObject(round, "", found);
         RoundHeader header = HeaderJson.header(top);
         Map<String, String> files = files(top);
+        LayerSettings layers = LayerSettings.read(top);
         top.has("formatVersion");
         top.noteUnknownKeys();
         return Checked.of(
-                new RoundJson(found.whole() ? Optional.of(header) : Optional.empty(), files), found.problems());
+                new RoundJson(found.whole() ? Optional.of(header) : Optional.empty(), files, layers), found.problems());
     }
 
     private static Map<String, String> files(JsonObject top) {

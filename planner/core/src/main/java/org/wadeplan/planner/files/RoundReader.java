@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.network.AcceptedRepairs;
 import org.wadeplan.geo.network.StreamHints;
+import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
@@ -74,8 +75,9 @@ public final class RoundReader {
 
     private static Checked<Round> readFolder(Path folder, Set<String> acceptedRepairs) {
         Checked<RoundJson> json = RoundJson.read(folder);
-        RoundFolder files =
-                new RoundFolder(folder, json.value().map(RoundJson::files).orElse(Map.of()));
+        RoundFolder files = json.value()
+                .map(read -> new RoundFolder(folder, read.files(), read.layers()))
+                .orElseGet(() -> new RoundFolder(folder, Map.of()));
         Optional<RoundHeader> header = json.value().flatMap(RoundJson::header);
         RoundTables tables = RoundTables.read(files);
         Checked<DecisionTable> decisions = decisionTable(files);
@@ -93,7 +95,7 @@ public final class RoundReader {
                 head -> decisions.value().flatMap(decided -> terrain.value().flatMap(ground -> register.value()
                         .map(hazards -> new RoundAssembly(folder, head, tables, decided, ground, hazards)))));
         return assembly.map(whole -> InputHasher.of(files).map(whole::round).with(problems))
-                .orElseGet(() -> Checked.failed(problems));
+                .orElseGet(() -> Checked.failed(SuitableSystem.suggested(problems, files)));
     }
 
     private static Checked<HazardRegister> register(RoundFolder files) {
@@ -123,8 +125,12 @@ public final class RoundReader {
             return Checked.failed(List.of());
         }
         return CoordinateSystem.named(header.get().crs(), SourcePlace.part(RoundJson.FILE, "crs"))
-                .then(crs -> new TerrainReader(files, crs, repairs(header.get(), acceptedRepairs))
+                .then(crs -> new TerrainReader(files, crs, repairs(header.get(), acceptedRepairs), rules(header.get()))
                         .read(tables.barriers().values(), hints(header.get(), tables)));
+    }
+
+    private static StreamRules rules(RoundHeader header) {
+        return StreamRules.USUAL.withSnapToleranceM(header.snapToleranceM());
     }
 
     private static AcceptedRepairs repairs(RoundHeader header, Set<String> acceptedNow) {

@@ -12,10 +12,10 @@ import org.wadeplan.planner.round.WetState;
 final class SiteTable {
 
     static final TableKind<Site> KIND = TableKind.named("sites", "site")
-            .required("site name stream short_code east_m north_m priority stake_bank")
+            .required("site name stream short_code east_m north_m priority")
             .optional("reserve_for parcel width_m wet_state depth_velocity_m2s max_depth_m "
                     + "max_depth_sd_m conductivity_us_cm conductivity_sd_us_cm clarity_m water_temp_c "
-                    + "night_access walk_in_m phone_coverage parking care care_drive_min note")
+                    + "stake_bank night_access walk_in_m phone_coverage parking care care_drive_min note")
             .makes(SiteTable::site);
 
     private static final Words<Priority> PRIORITIES = Words.of(Priority.class);
@@ -44,7 +44,7 @@ final class SiteTable {
                 row.optionalDecimal("walk_in_m", WALK_M),
                 row.optionalFlag("phone_coverage"),
                 row.optionalText("parking"),
-                row.word("stake_bank", BANKS),
+                row.optionalWord("stake_bank", BANKS),
                 row.optionalText("care"),
                 row.optionalInteger("care_drive_min", Range.MINUTES_OF_DAY),
                 row.optionalText("note"));

@@ -1,11 +1,15 @@
 package org.wadeplan.planner.files;
 
 import java.util.List;
+import java.util.Optional;
+import org.wadeplan.geo.access.Roads;
 import org.wadeplan.geo.crs.CoordinateSystem;
+import org.wadeplan.geo.io.FeatureLayer;
 import org.wadeplan.geo.network.AcceptedRepairs;
 import org.wadeplan.geo.network.StreamHints;
 import org.wadeplan.geo.network.StreamNetwork;
 import org.wadeplan.geo.network.StreamReader;
+import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.round.Barrier;
@@ -14,28 +18,34 @@ import org.wadeplan.planner.round.Parcel;
 import org.wadeplan.planner.round.Terrain;
 
 /** Reads the map layers of the round. */
-record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs repairs) {
+record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs repairs, StreamRules rules) {
 
     /** No value where there are no stream lines to work with. */
     Checked<Terrain> read(List<Barrier> barriers, StreamHints hints) {
         Checked<List<CatchmentArea>> catchments = catchments();
         Checked<List<Parcel>> parcels = parcels();
-        return network(hints)
-                .map(network -> new Terrain(
-                        crs,
-                        network,
-                        catchments.value().orElse(List.of()),
-                        parcels.value().orElse(List.of()),
-                        barriers))
+        Checked<Optional<Roads>> roads = new RoadReader(folder, crs).read();
+        Checked<FeatureLayer> streams = new MapLayer(folder, RoundFolder.STREAMS, crs).readableLayer();
+        return streams.then(layer -> network(layer, hints)
+                        .then(network -> new GroundReader(folder, crs)
+                                .read(network)
+                                .map(elevation -> new Terrain(
+                                        crs,
+                                        network,
+                                        catchments.value().orElse(List.of()),
+                                        parcels.value().orElse(List.of()),
+                                        barriers,
+                                        roads.value().flatMap(found -> found),
+                                        elevation,
+                                        LineKindReader.read(layer, network)))))
                 .with(catchments.problems())
-                .with(parcels.problems());
+                .with(parcels.problems())
+                .with(roads.problems());
     }
 
-    private Checked<StreamNetwork> network(StreamHints hints) {
-        String name = folder.nameOf(RoundFolder.STREAMS);
-        return new MapLayer(folder, RoundFolder.STREAMS, crs)
-                .readableLayer()
-                .then(layer -> new StreamReader(crs, SourcePlace.file(name), hints, repairs).read(layer));
+    private Checked<StreamNetwork> network(FeatureLayer layer, StreamHints hints) {
+        SourcePlace file = SourcePlace.file(folder.nameOf(RoundFolder.STREAMS));
+        return new StreamReader(crs, file, hints, repairs, rules).read(layer);
     }
 
     private Checked<List<CatchmentArea>> catchments() {

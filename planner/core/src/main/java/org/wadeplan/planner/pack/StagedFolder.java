@@ -13,9 +13,9 @@ import org.wadeplan.geo.problem.DiskException;
 
 /**
  * A temporary folder beside the real one. Files are made there and moved one by one once all of them are whole, so a
- * pack that fails half way leaves the earlier one as it was.
+ * writing that fails half way leaves the earlier one as it was.
  */
-final class StagedFolder implements AutoCloseable {
+public final class StagedFolder implements AutoCloseable {
 
     private final Path target;
     private final Path stage;
@@ -25,7 +25,7 @@ final class StagedFolder implements AutoCloseable {
         this.stage = stage;
     }
 
-    static StagedFolder beside(Path folder) throws DiskException {
+    public static StagedFolder beside(Path folder) throws DiskException {
         Path target = folder.toAbsolutePath().normalize();
         try {
             Files.createDirectories(target);
@@ -35,12 +35,12 @@ final class StagedFolder implements AutoCloseable {
             Path parent = target.getParent() == null ? target : target.getParent();
             return new StagedFolder(target, Files.createTempDirectory(parent, ".pack-"));
         } catch (IOException failure) {
-            throw refused(target, "the folder for the pack cannot be made or written to", failure);
+            throw refused(target, "the folder cannot be made or written to", failure);
         }
     }
 
     /** Where files are made. */
-    Path folder() {
+    public Path folder() {
         return stage;
     }
 
@@ -57,7 +57,7 @@ final class StagedFolder implements AutoCloseable {
         }
     }
 
-    long write(String name, byte[] content) throws DiskException {
+    public long write(String name, byte[] content) throws DiskException {
         try {
             Files.write(file(name), content);
             return content.length;
@@ -67,7 +67,7 @@ final class StagedFolder implements AutoCloseable {
     }
 
     /** Moves every file into the real folder, in the order of their names. */
-    void publish() throws DiskException {
+    public void publish() throws DiskException {
         for (Path made : made()) {
             Path place = target.resolve(made.getFileName());
             try {

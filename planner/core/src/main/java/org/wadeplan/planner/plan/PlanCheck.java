@@ -15,6 +15,7 @@ public final class PlanCheck {
     /** Findings, worst first; empty where no broken rule was found. */
     public static List<Problem> findings(Round round, RoundPlan plan) {
         List<Problem> findings = new ArrayList<>(provenance(round, plan));
+        TurnaroundCheck.check(round, plan.turnarounds()).ifPresent(findings::add);
         findings.addAll(WeekVerifier.verify(round, plan));
         return findings.stream().sorted(Problem.WORST_FIRST).toList();
     }

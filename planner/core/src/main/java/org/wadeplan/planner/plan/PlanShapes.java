@@ -13,6 +13,8 @@ import java.io.IOException;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.wadeplan.geo.search.SearchRules;
+import org.wadeplan.geo.terrain.Slope;
 import org.wadeplan.planner.method.MethodOutcome;
 
 /** How the few values that are not plain records look in {@code plan.json}. */
@@ -24,6 +26,8 @@ final class PlanShapes extends SimpleModule {
         addSerializer(LineString.class, new LineWriter());
         addDeserializer(LineString.class, new LineReader());
         setMixInAnnotation(MethodOutcome.class, NamedOutcome.class);
+        setMixInAnnotation(Slope.class, NamedSlope.class);
+        setMixInAnnotation(SearchRules.Layout.class, NamedLayout.class);
     }
 
     /** A sealed outcome carries its name. */
@@ -35,6 +39,22 @@ final class PlanShapes extends SimpleModule {
         @JsonSubTypes.Type(value = MethodOutcome.Clash.class, name = "clash")
     })
     private interface NamedOutcome {}
+
+    /** A slope, or why there is none. */
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "slope")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = Slope.Fitted.class, name = "fitted"),
+        @JsonSubTypes.Type(value = Slope.Unresolved.class, name = "unresolved")
+    })
+    private interface NamedSlope {}
+
+    /** Where a search lets reaches start. */
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "layout")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = SearchRules.Fitted.class, name = "fitted"),
+        @JsonSubTypes.Type(value = SearchRules.EndToEnd.class, name = "end-to-end")
+    })
+    private interface NamedLayout {}
 
     /** A line as {@code [[east, north], ...]} to the millimetre. */
     private static final class LineWriter extends StdSerializer<LineString> {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.wadeplan.geo.crs.MetricPoint;
-import org.wadeplan.geo.reach.ReachRule;
 import org.wadeplan.hazards.limits.WadingProfile;
 
 /**
@@ -15,9 +14,12 @@ import org.wadeplan.hazards.limits.WadingProfile;
  * @param crs name of the metric coordinate system, such as {@code EPSG:32627}
  * @param zone time zone of every local time in the folder
  * @param seed seed of everything that is drawn or searched
+ * @param reach how reaches are laid
  * @param mouths where each stream ends, to tell which way its line was digitised
+ * @param snapToleranceM how near a loose end of a stream line meets another line, metres
  * @param acceptedRepairs repairs to stream lines that a person has agreed to
  * @param wading the row of the wading table that the weakest wader of the crews belongs to
+ * @param search what a search for reaches keeps clear of
  * @param methodOverrides sites whose method a person has decided, with the reason
  */
 public record RoundHeader(
@@ -31,7 +33,7 @@ public record RoundHeader(
         LocalDate lastDay,
         List<LocalDate> reserveDays,
         Place depot,
-        ReachRule reachRule,
+        ReachSettings reach,
         DutyRules duty,
         LightRules light,
         TideRules tide,
@@ -42,61 +44,11 @@ public record RoundHeader(
         CheckInRules checkIn,
         double stakeUncertaintyM,
         Map<String, MetricPoint> mouths,
+        double snapToleranceM,
         List<String> acceptedRepairs,
         WadingProfile wading,
+        SearchSettings search,
         List<MethodOverride> methodOverrides) {
-
-    /** A header without overrides: every site by the table. */
-    public RoundHeader(
-            String id,
-            String title,
-            String agency,
-            String crs,
-            ZoneId zone,
-            long seed,
-            LocalDate firstDay,
-            LocalDate lastDay,
-            List<LocalDate> reserveDays,
-            Place depot,
-            ReachRule reachRule,
-            DutyRules duty,
-            LightRules light,
-            TideRules tide,
-            TravelFallback travelFallback,
-            ConductivityRule conductivityRule,
-            double fishConductivityUsCm,
-            double batteryReserveFactor,
-            CheckInRules checkIn,
-            double stakeUncertaintyM,
-            Map<String, MetricPoint> mouths,
-            List<String> acceptedRepairs,
-            WadingProfile wading) {
-        this(
-                id,
-                title,
-                agency,
-                crs,
-                zone,
-                seed,
-                firstDay,
-                lastDay,
-                reserveDays,
-                depot,
-                reachRule,
-                duty,
-                light,
-                tide,
-                travelFallback,
-                conductivityRule,
-                fishConductivityUsCm,
-                batteryReserveFactor,
-                checkIn,
-                stakeUncertaintyM,
-                mouths,
-                acceptedRepairs,
-                wading,
-                List.of());
-    }
 
     /** The days of the week itself, without reserve days, in order. */
     public List<LocalDate> days() {

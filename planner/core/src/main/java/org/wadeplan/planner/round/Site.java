@@ -15,6 +15,7 @@ import org.wadeplan.geo.reach.Bank;
  * @param parcel land parcel it lies on
  * @param nightAccess whether people may be on the land after dark; empty where nobody asked
  * @param phoneCoverage whether a phone works there; empty where not known
+ * @param stakeBank the bank for the stakes; empty where the side of access may choose it
  * @param care id of the nearest place of emergency care
  */
 public record Site(
@@ -31,7 +32,7 @@ public record Site(
         OptionalDouble walkInM,
         Optional<Boolean> phoneCoverage,
         Optional<String> parking,
-        Bank stakeBank,
+        Optional<Bank> stakeBank,
         Optional<String> care,
         OptionalInt careDriveMin,
         Optional<String> note) {}

@@ -76,7 +76,7 @@ final class EffortFixture {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Bank.LEFT,
+                Optional.of(Bank.LEFT),
                 Optional.empty(),
                 OptionalInt.empty(),
                 Optional.empty());

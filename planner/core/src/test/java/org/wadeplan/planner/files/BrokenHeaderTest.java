@@ -84,10 +84,10 @@ class BrokenHeaderTest {
                         "ERROR zone-unknown round.json, zone: \"Atlantic/Azzores\" is no time zone that is known here. Allowed: a name such as Atlantic/Azores. Do: write Atlantic/Azores if that is meant"),
                 new Case(
                         round -> round.with("round.json", "EPSG:32627", "EPSG:99999"),
-                        "ERROR crs-unknown round.json, crs: \"EPSG:99999\" is not a coordinate system that is known here. Allowed: an EPSG code such as EPSG:32627 or EPSG:2193. Do: look the code up with whoever made the map data and write it as EPSG: and digits"),
+                        "ERROR crs-unknown round.json, crs: \"EPSG:99999\" is not a coordinate system that is known here. Allowed: an EPSG code such as EPSG:32627 or EPSG:2193. Do: look the code up with whoever made the map data and write it as EPSG: and digits; the streams lie around longitude -20.8, latitude 46.0, in UTM zone 27N (EPSG:32627)"),
                 new Case(
                         round -> round.with("round.json", "EPSG:32627", "EPSG:3857"),
-                        "ERROR crs-not-for-measuring round.json, crs: EPSG:3857 (WGS 84 / Pseudo-Mercator) stretches lengths away from the equator (by half at 48° north), so it cannot measure a reach. Allowed: a projected system in metres made for the area, such as its UTM zone or national grid. Do: name such a system as the round's; map files in EPSG:3857 can still be read"),
+                        "ERROR crs-not-for-measuring round.json, crs: EPSG:3857 (WGS 84 / Pseudo-Mercator) stretches lengths away from the equator (by half at 48° north), so it cannot measure a reach. Allowed: a projected system in metres made for the area, such as its UTM zone or national grid. Do: name such a system as the round's; map files in EPSG:3857 can still be read; the streams lie around longitude -20.8, latitude 46.0, in UTM zone 27N (EPSG:32627)"),
                 new Case(
                         round -> round.with("round.json", "\"lastDay\": \"2027-09-10\"", "\"lastDay\": \"2027-09-01\""),
                         "ERROR ends-before-start round.json, lastDay: 2027-09-01 is before firstDay, 2027-09-06. Allowed: the same day or later. Do: check both; they may be swapped"),

@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.crs.MetricPoint;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.Attribute;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
@@ -48,7 +49,7 @@ class MapLayersTest {
         BrokenRound round = BrokenRound.in(temp).without("catchments.gpkg");
         LayerShape shape = new LayerShape(
                 "catchments",
-                Optional.of(crs),
+                Optional.of(StatedSystem.code(crs)),
                 LayerShape.Kind.POLYGON,
                 List.of(Field.text("code"), Field.text("name")));
         new GeoPackageWriter(system(crs), Instant.EPOCH)

@@ -231,16 +231,17 @@ class RoundReaderTest {
     @Test
     @Timeout(20)
     void answersQuicklyToAGigabyteInPlaceOfAMap() {
-        assertThat(sized("streams.gpkg", 1_000_000_000L).sentences())
-                .containsExactly("ERROR file-too-large streams.gpkg: the file has 1000 MB. Allowed: at most 200 MB. Do:"
-                        + " cut it down to the area and the columns of the round; a file of this size is probably"
-                        + " another one");
+        assertThat(sized("streams.gpkg", 3_000_000_000L).sentences())
+                .containsExactly(
+                        "ERROR file-too-large streams.gpkg: the file has 3000 MB. Allowed: at most 2000 MB. Do:"
+                                + " cut it down to the area and the columns of the round; a file of this size is probably"
+                                + " another one");
     }
 
     @Test
     @Timeout(20)
     void answersQuicklyToALargeMapThatIsNone() {
-        assertThat(sized("streams.gpkg", 199_000_000L).sentences())
+        assertThat(sized("streams.gpkg", 1_000_000_000L).sentences())
                 .containsExactly("ERROR not-geopackage streams.gpkg: the file is not a GeoPackage: its first bytes are"
                         + " something else. Allowed: a GeoPackage (.gpkg). Do: export the layer again as GeoPackage");
     }

@@ -50,7 +50,7 @@ final class ScenarioSites {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Bank.LEFT,
+                Optional.of(Bank.LEFT),
                 Optional.empty(),
                 OptionalInt.empty(),
                 Optional.empty());

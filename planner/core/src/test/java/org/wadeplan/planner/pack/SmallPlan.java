@@ -84,8 +84,15 @@ public final class SmallPlan {
 
     static Reach reach(Round round, Site site) {
         ReachLayer layer = new ReachLayer(
-                round.terrain().network(), round.terrain().crs(), round.header().reachRule());
-        SiteStart start = new SiteStart(site.id(), site.stream(), site.shortCode(), site.start(), site.stakeBank());
+                round.terrain().network(),
+                round.terrain().crs(),
+                round.header().reach().protocol().fixedRule().orElseThrow());
+        SiteStart start = new SiteStart(
+                site.id(),
+                site.stream(),
+                site.shortCode(),
+                site.start(),
+                site.stakeBank().orElseThrow());
         return layer.lay(start, SourcePlace.file("sites.csv")).value().orElseThrow();
     }
 

@@ -47,8 +47,10 @@ import org.wadeplan.planner.round.Person;
 import org.wadeplan.planner.round.Pest;
 import org.wadeplan.planner.round.Place;
 import org.wadeplan.planner.round.Priority;
+import org.wadeplan.planner.round.ReachSettings;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.RoundHeader;
+import org.wadeplan.planner.round.SearchSettings;
 import org.wadeplan.planner.round.Site;
 import org.wadeplan.planner.round.Store;
 import org.wadeplan.planner.round.Terrain;
@@ -131,7 +133,7 @@ public final class SmallRound {
                 MONDAY.plusDays(4),
                 List.of(),
                 new Place("DEPOT", "Carrow Yard", new MetricPoint(512400, 5096300)),
-                new ReachRule(150, 10, SOURCE),
+                ReachSettings.fixed(new ReachRule(150, 10, SOURCE)),
                 new DutyRules(660, 660, LocalTime.MIDNIGHT, LocalTime.of(5, 0), LocalTime.of(5, 0), 30, 15, 0, SOURCE),
                 new LightRules(45, true, 60, SOURCE),
                 new TideRules(120, 120, SOURCE),
@@ -142,8 +144,11 @@ public final class SmallRound {
                 new CheckInRules(60, 45, "office check-in", "112", SOURCE),
                 5,
                 Map.of(),
+                0.5,
                 List.of(),
-                WadingProfile.NEW);
+                WadingProfile.NEW,
+                SearchSettings.USUAL,
+                List.of());
     }
 
     static CoordinateSystem crs() {
@@ -204,7 +209,7 @@ public final class SmallRound {
                 OptionalDouble.of(250),
                 Optional.of(!id.equals("PEL-01")),
                 Optional.of("lay-by south of the bridge"),
-                Bank.LEFT,
+                Optional.of(Bank.LEFT),
                 Optional.of("H1"),
                 OptionalInt.of(35),
                 Optional.empty());

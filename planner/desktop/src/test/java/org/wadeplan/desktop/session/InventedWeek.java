@@ -15,6 +15,7 @@ import org.wadeplan.geo.crs.MetricPoint;
 import org.wadeplan.geo.network.StreamNetwork;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.geo.reach.Bank;
 import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.geo.reach.Stake;
 import org.wadeplan.planner.decon.DeconStep;
@@ -127,11 +128,11 @@ public final class InventedWeek {
         return new Reach(
                 site.id(),
                 site.stream(),
-                round.header().reachRule(),
+                round.header().reach().protocol().fixedRule().orElseThrow(),
                 stakes,
                 network.between(site.stream(), startM, startM - 150),
                 0,
-                site.stakeBank());
+                site.stakeBank().orElse(Bank.LEFT));
     }
 
     private static List<MethodDecision> decisions(Round round) {

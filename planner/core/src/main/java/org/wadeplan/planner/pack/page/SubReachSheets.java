@@ -25,9 +25,9 @@ record SubReachSheets(String heading, List<Sheet> sheets, String subReachCount) 
 
     static SubReachSheets of(PlanSource source, SiteDay visit) {
         String heading = visit.site().id() + ", " + source.clock().day(visit.date());
-        String expected = expected(source, visit);
         List<SubReach> pieces =
                 source.plan().reach(visit.site().id()).map(Reach::subReaches).orElse(List.of());
+        String expected = expected(source, visit, pieces.size());
         return new SubReachSheets(
                 heading,
                 IntStream.range(0, pieces.size())
@@ -46,8 +46,7 @@ record SubReachSheets(String heading, List<Sheet> sheets, String subReachCount) 
                 BLANK_CATCH);
     }
 
-    private static String expected(PlanSource source, SiteDay visit) {
-        int pieces = source.round().header().reachRule().subReachCount();
+    private static String expected(PlanSource source, SiteDay visit, int pieces) {
         return source.plan()
                 .effort(visit.site().id())
                 .flatMap(VisitEffort::batteries)

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.io.Attribute;
 import org.wadeplan.geo.io.Feature;
 import org.wadeplan.geo.io.FeatureLayer;
@@ -85,7 +86,12 @@ public final class MapLayers {
 
     private FeatureLayer layer(String name, Kind kind, List<Field> fields, List<Feature> features) {
         return new FeatureLayer(
-                new LayerShape(name, Optional.of(round.terrain().crs().code()), kind, fields), features);
+                new LayerShape(
+                        name,
+                        Optional.of(StatedSystem.code(round.terrain().crs().code())),
+                        kind,
+                        fields),
+                features);
     }
 
     private static Feature reach(Reach reach) {

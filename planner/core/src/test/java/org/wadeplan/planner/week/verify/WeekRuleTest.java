@@ -349,7 +349,7 @@ class WeekRuleTest {
                 from.lastDay(),
                 from.reserveDays(),
                 from.depot(),
-                from.reachRule(),
+                from.reach(),
                 longer,
                 from.light(),
                 from.tide(),
@@ -360,7 +360,10 @@ class WeekRuleTest {
                 from.checkIn(),
                 from.stakeUncertaintyM(),
                 from.mouths(),
+                from.snapToleranceM(),
                 from.acceptedRepairs(),
-                from.wading());
+                from.wading(),
+                from.search(),
+                from.methodOverrides());
     }
 }
