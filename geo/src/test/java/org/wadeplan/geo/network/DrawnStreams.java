@@ -88,6 +88,6 @@ abstract class DrawnStreams {
 
     /** Falls one metre for every ten metres east. */
     void slopingEast() {
-        rules = rules.with(place -> OptionalDouble.of(1000 - (place.eastM() - 500000) / 10));
+        rules = rules.with(place -> OptionalDouble.of(1000 - (place.eastM() - 500000) / 10), 0.1);
     }
 }
