@@ -59,7 +59,25 @@ public final class MethodWords {
 
     private static String undecided(MethodOutcome.Undecided undecided) {
         return "not known: " + String.join(", ", undecided.missing()) + "; still possible: "
-                + String.join(", ", undecided.possibleMethods());
+                + String.join(", ", undecided.possibleMethods())
+                + undecided.possibleTroubles().stream()
+                        .map(trouble -> ", or " + trouble)
+                        .collect(Collectors.joining())
+                + measureFirst(undecided);
+    }
+
+    /** {@code ; measure clarity on arrival: that settles it} */
+    private static String measureFirst(MethodOutcome.Undecided undecided) {
+        if (undecided.measureFirst().isEmpty()) {
+            return "";
+        }
+        String inputs = undecided.measureFirst().stream()
+                .map(input -> SiteInput.named(input).map(SiteInput::words).orElse(input))
+                .collect(Collectors.joining(" and "));
+        return "; measure " + inputs + " on arrival: "
+                + (undecided.settles()
+                        ? "that settles it, whatever the reading"
+                        : "that settles it for most readings, not for all");
     }
 
     private static String noRule(MethodOutcome.NoRule noRule) {
