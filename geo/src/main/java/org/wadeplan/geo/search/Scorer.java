@@ -40,7 +40,8 @@ final class Scorer {
                     ? 0
                     : earned(
                             rules.lengthSpread(),
-                            LengthBand.spreadShare(shape(ground, stretches), width.get().widthM()));
+                            LengthBand.spreadShare(
+                                    shape(ground, stretches), width.get().widthM()));
         } else {
             points += (rules.width().weight() + rules.lengthSpread().weight()) / 2;
         }

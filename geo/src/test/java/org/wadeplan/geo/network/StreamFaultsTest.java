@@ -60,7 +60,8 @@ class StreamFaultsTest {
     }
 
     private Checked<StreamNetwork> read(String... accepted) {
-        LayerShape shape = new LayerShape("s", Optional.of(StatedSystem.code("EPSG:32627")), LayerShape.Kind.LINESTRING, List.of());
+        LayerShape shape = new LayerShape(
+                "s", Optional.of(StatedSystem.code("EPSG:32627")), LayerShape.Kind.LINESTRING, List.of());
         return new StreamReader(UTM27, FILE, StreamHints.NONE, AcceptedRepairs.of(accepted), rules)
                 .read(new FeatureLayer(shape, features));
     }

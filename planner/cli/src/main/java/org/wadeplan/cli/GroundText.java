@@ -31,10 +31,11 @@ final class GroundText {
         grounds.forEach(ground -> table.row(ground.site(), ground.slope().words(), walk(round, ground)));
         text.add("");
         text.addAll(table.lines());
-        grid.ifPresent(heights -> text.addAll(TextTable.hanging("", "Slopes: a falling course fitted to " + heights.words()
-                + ".")));
+        grid.ifPresent(heights ->
+                text.addAll(TextTable.hanging("", "Slopes: a falling course fitted to " + heights.words() + ".")));
         if (round.terrain().roads().isPresent()) {
-            text.add("Walk-ins: straight across the ground from the nearest road or track on the map; no path is promised.");
+            text.add(
+                    "Walk-ins: straight across the ground from the nearest road or track on the map; no path is promised.");
         }
         return text;
     }
@@ -50,7 +51,9 @@ final class GroundText {
     private static String nearer(Access start, Optional<Access> reach) {
         Optional<WalkIn> toStart = start.walkIn();
         Optional<WalkIn> toReach = reach.flatMap(Access::walkIn);
-        if (toReach.isEmpty() || toStart.filter(way -> way.lengthM() - toReach.get().lengthM() < SAME_M).isPresent()) {
+        if (toReach.isEmpty()
+                || toStart.filter(way -> way.lengthM() - toReach.get().lengthM() < SAME_M)
+                        .isPresent()) {
             return "";
         }
         return String.format(
@@ -66,8 +69,6 @@ final class GroundText {
                 && walk.bank().isPresent()
                 && stakes.isPresent()
                 && !walk.bank().equals(stakes);
-        return opposite
-                ? "; stakes stand on the true " + stakes.get().name().toLowerCase(Locale.ROOT)
-                : "";
+        return opposite ? "; stakes stand on the true " + stakes.get().name().toLowerCase(Locale.ROOT) : "";
     }
 }

@@ -5,10 +5,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.wadeplan.geo.io.WholeFile;
 import org.wadeplan.geo.network.StreamLine;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.search.ClearBy;
+import org.wadeplan.planner.pack.page.CandidatePages;
 import org.wadeplan.planner.reach.CandidateFiles;
 import org.wadeplan.planner.reach.CandidateReport;
 import org.wadeplan.planner.reach.RoundSearch;
@@ -53,7 +55,7 @@ final class ReachSearchCommand extends RoundCommand {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "write candidates.gpkg, candidates.geojson and candidates.gpx into this folder")
+            description = "write candidates.gpkg, .geojson, .gpx and .pdf (map and pages to print) into this folder")
     private Optional<Path> out = Optional.empty();
 
     ReachSearchCommand(Console console) {
@@ -112,7 +114,10 @@ final class ReachSearchCommand extends RoundCommand {
             }
         }
         List<Problem> problems = new CandidateFiles(round, report, now()).writeAll(folder);
-        text.add("Written to " + folder + ": " + CandidateFiles.GEOPACKAGE + ", " + CandidateFiles.GEOJSON
+        byte[] pages = new CandidatePages(round, report, now()).press().bytes();
+        WholeFile.write(folder.resolve(CandidatePages.FILE), temporary -> Files.write(temporary, pages));
+        text.add("Written to " + folder + ": " + CandidateFiles.GEOPACKAGE + ", " + CandidateFiles.GEOJSON + ", "
+                + CandidatePages.FILE
                 + (problems.isEmpty() ? ", " + CandidateFiles.GPX : "; no " + CandidateFiles.GPX + ", see the errors"));
         return problems;
     }

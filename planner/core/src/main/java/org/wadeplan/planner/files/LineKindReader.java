@@ -29,11 +29,7 @@ final class LineKindReader {
             Optional<String> code =
                     feature.text("code").filter(known -> network.line(known).isPresent());
             if (kind.isPresent() && code.isPresent() && feature.geometry().isPresent()) {
-                spans.add(span(
-                        code.get(),
-                        kind.get(),
-                        feature.geometry().get(),
-                        network.measure(code.get())));
+                spans.add(span(code.get(), kind.get(), feature.geometry().get(), network.measure(code.get())));
             }
         }
         return List.copyOf(spans);

@@ -26,18 +26,17 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs r
         Checked<List<Parcel>> parcels = parcels();
         Checked<Optional<Roads>> roads = new RoadReader(folder, crs).read();
         Checked<FeatureLayer> streams = new MapLayer(folder, RoundFolder.STREAMS, crs).readableLayer();
-        return streams.then(layer -> network(layer, hints)
-                        .then(network -> new GroundReader(folder, crs)
-                                .read(network)
-                                .map(elevation -> new Terrain(
-                                        crs,
-                                        network,
-                                        catchments.value().orElse(List.of()),
-                                        parcels.value().orElse(List.of()),
-                                        barriers,
-                                        roads.value().flatMap(found -> found),
-                                        elevation,
-                                        LineKindReader.read(layer, network)))))
+        return streams.then(layer -> network(layer, hints).then(network -> new GroundReader(folder, crs)
+                        .read(network)
+                        .map(elevation -> new Terrain(
+                                crs,
+                                network,
+                                catchments.value().orElse(List.of()),
+                                parcels.value().orElse(List.of()),
+                                barriers,
+                                roads.value().flatMap(found -> found),
+                                elevation,
+                                LineKindReader.read(layer, network)))))
                 .with(catchments.problems())
                 .with(parcels.problems())
                 .with(roads.problems());

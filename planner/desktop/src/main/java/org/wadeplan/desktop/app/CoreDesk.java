@@ -18,6 +18,7 @@ import org.wadeplan.desktop.work.WorkProgress;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.geo.search.SearchWatch;
 import org.wadeplan.planner.files.RoundReader;
 import org.wadeplan.planner.pack.PackFile;
 import org.wadeplan.planner.pack.PackResult;
@@ -26,6 +27,9 @@ import org.wadeplan.planner.plan.PlanCheck;
 import org.wadeplan.planner.plan.PlanOptions;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.plan.RoundPlanner;
+import org.wadeplan.planner.reach.CandidateReport;
+import org.wadeplan.planner.reach.RoundSearch;
+import org.wadeplan.planner.reach.SearchRequest;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.Progress;
 
@@ -85,6 +89,25 @@ public final class CoreDesk implements RoundDesk {
         }
         return new WrittenPack(
                 result.folder(), result.files().stream().map(CoreDesk::file).toList(), result.leftOver());
+    }
+
+    @Override
+    public CandidateReport candidates(Round round, WorkProgress progress) {
+        return RoundSearch.search(round, SearchRequest.all(round.header().search()), new Watch(progress));
+    }
+
+    /** A search's way of telling, in the window's. */
+    private record Watch(WorkProgress progress) implements SearchWatch {
+
+        @Override
+        public void report(String step, int done, int of) {
+            progress.at(step, of > 0 ? (double) done / of : 0);
+        }
+
+        @Override
+        public boolean cancelled() {
+            return progress.cancelled();
+        }
     }
 
     /** The planner's own way of telling, in the window's. */

@@ -100,6 +100,10 @@ final class DesktopCommands {
             onPicture(models.map()::fitSelected, models.week()::fitSelected);
         });
         add("picture.key", MenuName.PICTURE, Shortcut.plain("K"), isOpen(), models.text()::toggleKey);
+        add("reach.search", MenuName.PICTURE, Shortcut.control("R"), searchable(), () -> {
+            session.screenProperty().set(Screen.MAP);
+            models.candidates().search();
+        });
         add("site.next", MenuName.PICTURE, Shortcut.plain("N"), isOpen(), () -> session.step(1));
         add("site.previous", MenuName.PICTURE, Shortcut.plain("P"), isOpen(), () -> session.step(-1));
     }
@@ -129,6 +133,14 @@ final class DesktopCommands {
 
     private BooleanExpression isOpen() {
         return Bindings.createBooleanBinding(() -> session.session().isPresent(), session.sessionProperty());
+    }
+
+    private BooleanExpression searchable() {
+        return Bindings.createBooleanBinding(
+                () -> session.session().flatMap(PlanSession::round).isPresent()
+                        && !session.work().busyProperty().get(),
+                session.sessionProperty(),
+                session.work().busyProperty());
     }
 
     private BooleanExpression planned() {

@@ -72,7 +72,8 @@ public final class MainWindow implements WindowActs {
     }
 
     private void screens(Asking asking) {
-        MapView map = new MapView(models.map(), models.week().factsProperty(), commands, models.text());
+        MapView map =
+                new MapView(models.map(), models.candidates(), models.week().factsProperty(), commands, models.text());
         WeekView week = new WeekView(models.week(), commands, models.text());
         ProblemsView problems = new ProblemsView(models.problems(), models.text());
         PackView pack = new PackView(

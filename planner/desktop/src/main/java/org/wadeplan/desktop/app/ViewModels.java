@@ -2,6 +2,7 @@ package org.wadeplan.desktop.app;
 
 import java.nio.file.Path;
 import org.wadeplan.desktop.look.TextSize;
+import org.wadeplan.desktop.map.CandidateViewModel;
 import org.wadeplan.desktop.map.MapViewModel;
 import org.wadeplan.desktop.pack.PackViewModel;
 import org.wadeplan.desktop.problems.ProblemsViewModel;
@@ -12,6 +13,7 @@ import org.wadeplan.desktop.week.WeekViewModel;
 public record ViewModels(
         SessionModel session,
         MapViewModel map,
+        CandidateViewModel candidates,
         WeekViewModel week,
         ProblemsViewModel problems,
         PackViewModel pack,
@@ -19,9 +21,11 @@ public record ViewModels(
 
     /** View models for one window. */
     public static ViewModels of(SessionModel session, Path home) {
+        MapViewModel map = new MapViewModel(session);
         return new ViewModels(
                 session,
-                new MapViewModel(session),
+                map,
+                new CandidateViewModel(session, map),
                 new WeekViewModel(session),
                 new ProblemsViewModel(session),
                 new PackViewModel(session, home),

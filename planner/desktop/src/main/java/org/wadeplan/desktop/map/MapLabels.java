@@ -52,6 +52,10 @@ final class MapLabels {
         wanted.add(new Wanted(3, name, x, y, 10, plain, Palette.INK));
     }
 
+    void candidate(String name, double x, double y, boolean chosen) {
+        wanted.add(new Wanted(chosen ? 0 : 1, name, x, y, 10, bold, chosen ? Palette.SELECTED : Palette.GOOD));
+    }
+
     void depot(String name, double x, double y) {
         placer.keepFree(new LabelPlacer.Box(x - 8, y - 8, 16, 16));
         wanted.add(new Wanted(2, name, x, y, 10, bold, Palette.INK));

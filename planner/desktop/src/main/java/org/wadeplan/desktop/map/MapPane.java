@@ -23,6 +23,7 @@ final class MapPane extends Region {
     private static final double KEY_PAN_PX = 60;
 
     private final MapViewModel model;
+    private final CandidateViewModel candidates;
     private final TextSize text;
     private final Canvas ground = new Canvas();
     private final ImageView streams = new ImageView();
@@ -31,8 +32,9 @@ final class MapPane extends Region {
     private double dragY;
     private boolean dragged;
 
-    MapPane(MapViewModel model, TextSize text) {
+    MapPane(MapViewModel model, CandidateViewModel candidates, TextSize text) {
         this.model = model;
+        this.candidates = candidates;
         this.text = text;
         setId("map-picture");
         getStyleClass().add("picture");
@@ -48,6 +50,8 @@ final class MapPane extends Region {
         model.viewProperty().addListener(change -> requestLayout());
         model.pictureProperty().addListener(change -> requestLayout());
         model.selectedProperty().addListener(change -> requestLayout());
+        candidates.reportProperty().addListener(change -> requestLayout());
+        candidates.chosenProperty().addListener(change -> requestLayout());
         text.sizePxProperty().addListener(change -> requestLayout());
         listen();
     }
@@ -127,6 +131,8 @@ final class MapPane extends Region {
         MapLabels labels = new MapLabels(pen, view, textPx);
         FurniturePainter furniture = new FurniturePainter(pen, view, textPx);
         furniture.reserve(labels);
+        candidates.reportProperty().get().ifPresent(found -> new CandidatePainter(pen, view, labels)
+                .paint(found, candidates.chosenProperty().get()));
         new MarkPainter(pen, view, labels)
                 .paint(picture, model.selectedProperty().get());
         furniture.paint();

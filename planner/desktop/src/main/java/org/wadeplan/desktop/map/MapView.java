@@ -3,8 +3,11 @@ package org.wadeplan.desktop.map;
 import java.util.List;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.geometry.Orientation;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
@@ -26,18 +29,25 @@ public final class MapView extends BorderPane {
     private final MapPane pane;
     private final FactsView facts;
     private final TableView<SiteRow> table = new TableView<>();
+    private final CandidateView candidates;
 
-    public MapView(MapViewModel model, ReadOnlyObjectProperty<List<Fact>> facts, CommandList commands, TextSize text) {
+    public MapView(
+            MapViewModel model,
+            CandidateViewModel candidates,
+            ReadOnlyObjectProperty<List<Fact>> facts,
+            CommandList commands,
+            TextSize text) {
         this.facts = new FactsView("site-facts", facts, "map.chooseSite");
-        pane = new MapPane(model, text);
+        this.candidates = new CandidateView(candidates, commands.named("reach.search"), text);
+        pane = new MapPane(model, candidates, text);
         BorderPane picture = new BorderPane(pane);
         picture.setTop(tools(commands));
-        picture.setBottom(new VBox(text.shownWithKey(key()), foot(model)));
+        picture.setBottom(new VBox(text.shownWithKey(key()), foot(model, candidates)));
         picture.setMinWidth(0);
         SplitPane beside = new SplitPane(sites(model, text), this.facts);
         beside.setOrientation(Orientation.VERTICAL);
         beside.setDividerPositions(0.62);
-        SplitPane split = new SplitPane(picture, beside);
+        SplitPane split = new SplitPane(picture, tabs(beside, candidates));
         split.setDividerPositions(0.54);
         setCenter(split);
         setId("map-screen");
@@ -45,14 +55,34 @@ public final class MapView extends BorderPane {
 
     /** In the order that F6 goes through them. */
     public List<Region> panes() {
-        return List.of(pane, table, facts);
+        return List.of(pane, table, facts, candidates.table(), candidates.facts());
+    }
+
+    private TabPane tabs(Node sites, CandidateViewModel model) {
+        Tab listed = new Tab(Words.of("map.tabSites"), sites);
+        Tab proposed = new Tab(Words.of("map.tabCandidates"), candidates);
+        TabPane tabs = new TabPane(listed, proposed);
+        tabs.setId("map-tabs");
+        tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+        model.reportProperty().addListener((property, before, now) -> {
+            if (now.isPresent()) {
+                tabs.getSelectionModel().select(proposed);
+            }
+        });
+        return tabs;
     }
 
     private static FlowPane tools(CommandList commands) {
         FlowPane tools = new FlowPane();
         tools.getStyleClass().add("tools-wrapping");
-        for (String id :
-                List.of("picture.in", "picture.out", "picture.all", "picture.selected", "site.previous", "site.next")) {
+        for (String id : List.of(
+                "picture.in",
+                "picture.out",
+                "picture.all",
+                "picture.selected",
+                "site.previous",
+                "site.next",
+                "reach.search")) {
             tools.getChildren().add(CommandMenus.button(commands.named(id)));
         }
         return tools;
@@ -68,6 +98,8 @@ public final class MapView extends BorderPane {
         key.getChildren().add(swatch("key-refused", "map.keyRefused"));
         key.getChildren().add(swatch("key-stream", "map.keyStream"));
         key.getChildren().add(swatch("key-reach", "map.keyReach"));
+        key.getChildren().add(swatch("key-candidate", "map.keyCandidate"));
+        key.getChildren().add(swatch("key-ruled-out", "map.keyRuledOut"));
         return key;
     }
 
@@ -77,7 +109,7 @@ public final class MapView extends BorderPane {
         return new Label(Words.of(words), box);
     }
 
-    private FlowPane foot(MapViewModel model) {
+    private FlowPane foot(MapViewModel model, CandidateViewModel candidates) {
         Label place = new Label(Words.of("map.pointAt"));
         place.setId("map-place");
         Label system = new Label();
@@ -87,7 +119,12 @@ public final class MapView extends BorderPane {
                         system.setText(now.map(MapPicture::crs).orElse("")));
         model.pictureProperty().get().ifPresent(shown -> system.setText(shown.crs()));
         pane.addEventHandler(
-                MouseEvent.MOUSE_MOVED, move -> place.setText(model.coordinates(move.getX(), move.getY())));
+                MouseEvent.MOUSE_MOVED,
+                move -> place.setText(model.coordinates(move.getX(), move.getY())
+                        + candidates
+                                .ruledOutAt(move.getX(), move.getY())
+                                .map(why -> "   " + why)
+                                .orElse("")));
         pane.addEventHandler(MouseEvent.MOUSE_EXITED, leave -> place.setText(Words.of("map.pointAt")));
         FlowPane foot = new FlowPane(place, system);
         foot.getStyleClass().add("foot");

@@ -79,6 +79,11 @@ public final class MapViewModel {
         });
     }
 
+    /** Looks at a piece of ground. */
+    void show(Envelope ground) {
+        look(ViewBox.fitting(ground, view.get().widthPx(), view.get().heightPx()));
+    }
+
     private void look(ViewBox box) {
         looksAtAll = false;
         view.set(box);

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.wadeplan.desktop.work.WorkProgress;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.reach.CandidateReport;
 import org.wadeplan.planner.round.Round;
 
 /** What the window asks of the planner. One class plugs the real one in; tests plug in another. */
@@ -20,6 +21,9 @@ public interface RoundDesk {
      * @throws DiskException where the folder cannot be written to
      */
     WrittenPack print(Round round, RoundPlan plan, Path folder, WorkProgress progress) throws DiskException;
+
+    /** Searches a round's streams for candidate reaches, with every stretch that was ruled out. Writes nothing. */
+    CandidateReport candidates(Round round, WorkProgress progress);
 
     /** The folder of the invented demo round; empty where it was not installed. */
     Optional<Path> demo();

@@ -11,7 +11,11 @@ import org.wadeplan.desktop.work.WorkProgress;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.geo.search.SearchWatch;
 import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.reach.CandidateReport;
+import org.wadeplan.planner.reach.RoundSearch;
+import org.wadeplan.planner.reach.SearchRequest;
 import org.wadeplan.planner.round.Round;
 
 /** A planner that answers at once with the invented week. A folder called {@code broken} has nothing but an error. */
@@ -53,6 +57,13 @@ public final class StubDesk implements RoundDesk {
                         new WrittenPack.WrittenFile(
                                 "2027-09-06_A.pdf", "papers of crew A", 90_000, OptionalInt.of(19))),
                 List.of());
+    }
+
+    /** The invented week has too little stream for a search; its answer is the real one. */
+    @Override
+    public CandidateReport candidates(Round round, WorkProgress progress) {
+        asked.add("candidates");
+        return RoundSearch.search(round, SearchRequest.all(round.header().search()), SearchWatch.NONE);
     }
 
     @Override

@@ -13,7 +13,10 @@ import org.wadeplan.geo.crs.MetricPoint;
 record MapFrame(Envelope ground, int scale) {
 
     /** Scales that people can measure on with a ruler. */
-    private static final int[] SCALES = {250, 500, 750, 1000, 1250, 1500, 2000, 2500, 4000, 5000, 7500, 10000};
+    private static final int[] SCALES = {
+        250, 500, 750, 1000, 1250, 1500, 2000, 2500, 4000, 5000, 7500, 10000, 15_000, 20_000, 25_000, 40_000, 50_000,
+        75_000, 100_000, 150_000, 200_000, 250_000, 300_000, 400_000, 500_000, 750_000, 1_000_000, 2_000_000, 5_000_000
+    };
 
     private static final double MM_PER_M = 1000;
 

@@ -6,7 +6,9 @@ import org.wadeplan.planner.pack.map.Drawing.Anchor;
 /** The frame of a map with its grid ticks, scale bar and north arrow. */
 final class MapFurniture {
 
-    private static final int[] STEPS_M = {10, 20, 25, 50, 100, 200, 250, 500, 1000};
+    private static final int[] STEPS_M = {
+        10, 20, 25, 50, 100, 200, 250, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000, 200_000
+    };
     private static final double LEAST_STEP_MM = 28;
 
     private final MapFrame frame;

@@ -7,6 +7,7 @@ import org.locationtech.jts.algorithm.Angle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 import org.wadeplan.geo.reach.Bank;
 import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.geo.reach.Stake;
@@ -32,6 +33,7 @@ public final class ReachMap {
     private static final double STAKE_TICK_MM = 2.2;
     private static final double ARROW_MM = 8;
     private static final double LEADER_MM = 15;
+    private static final double RULED_OUT_MM = 1.6;
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
     private final Terrain terrain;
@@ -47,9 +49,19 @@ public final class ReachMap {
 
     /** The map, 182 by 133 mm: the ground, and a strip with scale and north below it. */
     public static Drawing of(Terrain terrain, Reach reach) {
+        return of(terrain, reach, List.of());
+    }
+
+    /**
+     * The same, with the stretches of stream that a search ruled out drawn as broad dashes.
+     *
+     * @param ruledOut lines in the round's metric system; those off the map are left out
+     */
+    public static Drawing of(Terrain terrain, Reach reach, List<LineString> ruledOut) {
         ReachMap map = new ReachMap(terrain, reach);
         new ParcelHatch(map.frame, map.drawing, reach.line()).draw(terrain.parcels());
         map.streams();
+        map.ruledOut(ruledOut);
         map.reachLine();
         map.stakes();
         map.barriers();
@@ -66,6 +78,19 @@ public final class ReachMap {
             }
         });
         flowArrows();
+    }
+
+    private void ruledOut(List<LineString> stretches) {
+        Geometry window = SHAPES.toGeometry(frame.ground());
+        for (LineString stretch : stretches) {
+            Geometry seen = stretch.intersection(window);
+            for (int i = 0; i < seen.getNumGeometries(); i++) {
+                List<Coordinate> points = paper(seen.getGeometryN(i).getCoordinates());
+                if (points.size() > 1) {
+                    drawing.dashed(points, RULED_OUT_MM, "1 1.2");
+                }
+            }
+        }
     }
 
     /** Arrows beside the reach on the side of the letters, pointing downstream. */

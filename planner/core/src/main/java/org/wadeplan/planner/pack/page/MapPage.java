@@ -62,7 +62,7 @@ record MapPage(
                                 : Figures.UNKNOWN));
     }
 
-    private static StakeRow row(Reach reach, int index) {
+    static StakeRow row(Reach reach, int index) {
         Stake stake = reach.stakes().get(index);
         GridReference place = GridReference.of(stake, 0);
         String letter = index < reach.subReaches().size()
