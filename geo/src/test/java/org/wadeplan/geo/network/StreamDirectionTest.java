@@ -133,10 +133,22 @@ class StreamDirectionTest extends DrawnStreams {
         line("A", DOWN, "LINESTRING (100 0, 0 0)");
 
         assertThat(found(read()))
-                .containsExactly(
-                        "WARNING stream-flow-uphill feature 1 (A): A seem to run uphill: of 1 line 0 as drawn fall"
-                                + " by 0 m, 1 rises by 9 m, 0 are flat on the elevation grid (if that is right, say --accept"
-                                + " as-drawn-all:A)" + SLIP + "all of them are turned round");
+                .containsExactly("WARNING stream-flow-uphill feature 1 (A): A seems to run uphill: of 1 line 0 as drawn"
+                        + " fall by 0 m, 1 rises by 9 m, 0 are flat on the elevation grid (if that is right, say --accept"
+                        + " as-drawn:A)" + SLIP + "it is turned round");
+        assertThat(drawn(read("reverse:A"), "A")).isEqualTo("LINESTRING (0 0, 100 0)");
+        assertThat(read("as-drawn:A").problems())
+                .noneMatch(problem -> problem.code().equals("stream-flow-uphill"));
+    }
+
+    @Test
+    void connectedLinesThatAreSaidToRunUphillAreDoubtedTogether() {
+        slopingEast();
+        line("A", DOWN, "LINESTRING (100 0, 50 0)").line("B", DOWN, "LINESTRING (50 0, 0 0)");
+
+        assertThat(offered(read())).containsExactly("reverse-all:A");
+        assertThat(drawn(read("reverse-all:A"), "B")).isEqualTo("LINESTRING (0 0, 50 0)");
+        assertThat(offered(read("as-drawn-all:A"))).isEmpty();
     }
 
     @Test
