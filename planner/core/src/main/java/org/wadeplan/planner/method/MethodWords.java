@@ -25,6 +25,16 @@ public final class MethodWords {
         return decision.chosen().map(MethodOutcome.Chosen::method).orElse(NONE);
     }
 
+    /** The outcome in few words: {@code EFISH by rule 5}, {@code no rule fits}, {@code rules 5 and 12 clash}. */
+    public static String outcome(MethodDecision decision) {
+        return decision.outcome()
+                .fold(
+                        chosen -> chosen.method() + " by " + ground(decision),
+                        undecided -> "undecided: " + String.join(" or ", undecided.possibleMethods()),
+                        noRule -> "no rule fits",
+                        MethodWords::clash);
+    }
+
     /** The readings that matched, or why no single rule did. */
     public static String why(MethodDecision decision) {
         if (decision.overridden().isPresent()) {
