@@ -44,6 +44,11 @@ public record Score(double points, double lowest, double highest, List<Part> par
             return new Score(0, 0, 0, parts);
         }
         return new Score(
-                100 * (earned + unknown / 2) / full, 100 * earned / full, 100 * (earned + unknown) / full, parts);
+                points(earned, unknown, full), 100 * earned / full, 100 * (earned + unknown) / full, parts);
+    }
+
+    /** Points of known parts, half those of unknown ones, of all that there are: 0 to 100. */
+    static double points(double earned, double unknown, double full) {
+        return full == 0 ? 0 : 100 * (earned + unknown / 2) / full;
     }
 }
