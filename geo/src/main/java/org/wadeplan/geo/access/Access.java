@@ -40,7 +40,9 @@ public sealed interface Access {
             StringBuilder words = new StringBuilder(String.format(Locale.ROOT, "%.0f m from ", way.lengthM()))
                     .append(way.road())
                     .append(roadKind.isBlank() || roadKind.equals(way.road()) ? "" : " (" + roadKind + ")");
-            way.climbM().ifPresent(up -> words.append(String.format(Locale.ROOT, ", %.0f m up", up)));
+            way.climbM()
+                    .ifPresent(up ->
+                            words.append(up < 0.5 ? ", no climb" : String.format(Locale.ROOT, ", %.0f m up", up)));
             bank.ifPresent(side -> words.append(", to the true ")
                     .append(side.name().toLowerCase(Locale.ROOT))
                     .append(" bank"));

@@ -16,8 +16,9 @@ import org.geotools.referencing.operation.transform.ConcatenatedTransform;
  * @param system with the easting or longitude first
  * @param published the published system on the same datum, for its shifts to other datums, where the file names the datum
  *     and gives no shift of its own
+ * @param code where the system itself is a published one
  */
-record Described(CoordinateReferenceSystem system, Optional<GeographicCRS> published) {
+record Described(CoordinateReferenceSystem system, Optional<GeographicCRS> published, Optional<String> code) {
 
     boolean inDegrees() {
         return system instanceof GeographicCRS;

@@ -1,5 +1,6 @@
 package org.wadeplan.geo.crs;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -33,11 +34,19 @@ public record StatedSystem(Optional<String> code, Optional<String> definition) {
     }
 
     public static StatedSystem code(String code) {
-        return new StatedSystem(Optional.of(code), Optional.empty());
+        return new StatedSystem(Optional.of(code.strip().toUpperCase(Locale.ROOT)), Optional.empty());
     }
 
     public static StatedSystem definition(String text) {
         return new StatedSystem(Optional.empty(), Optional.of(text));
+    }
+
+    /** The same by its code, where the definition is that of a published system. */
+    public StatedSystem recognised() {
+        return Definitions.system(this)
+                .flatMap(Described::code)
+                .map(StatedSystem::code)
+                .orElse(this);
     }
 
     /** For a sentence: {@code EPSG:32627}, or {@code "North American Albers" (no code)}. */

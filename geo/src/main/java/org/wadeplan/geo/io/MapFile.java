@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.crs.LonLat;
+import org.wadeplan.geo.crs.StatedSystem;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
@@ -73,7 +74,7 @@ public final class MapFile {
     private static Checked<LayerShape> all(
             Path file, LayerQuery query, SourcePlace place, CoordinateSystem round, Selection selection) {
         if (isGeoJson(file)) {
-            return new GeoJsonReader(file, place, round, query.mapping().crs()).each(selection);
+            return geoJson(file, query, place, round, selection);
         }
         if (isShapefile(file)) {
             return new ShapefileReader(file, place).each(selection);
@@ -89,6 +90,17 @@ public final class MapFile {
 
     private static boolean isShapefile(Path file) {
         return file.toString().toLowerCase(Locale.ROOT).endsWith(".shp");
+    }
+
+    private static Checked<LayerShape> geoJson(
+            Path file, LayerQuery query, SourcePlace place, CoordinateSystem round, Selection selection) {
+        Checked<LayerShape> read =
+                new GeoJsonReader(file, place, round, query.mapping().crs()).each(selection);
+        // A file that states its system, or is stated to be in one, has its note already.
+        StatedSystem degrees = StatedSystem.code("EPSG:4326");
+        return read.problems().isEmpty() && query.mapping().crs().isEmpty()
+                ? read.with(SystemNotes.note(place, Optional.of(degrees), degrees, round))
+                : read;
     }
 
     private static Checked<String> layerName(GeoPackageReader reader, LayerQuery query, SourcePlace place) {

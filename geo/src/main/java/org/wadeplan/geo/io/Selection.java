@@ -71,14 +71,15 @@ final class Selection implements FeatureSink {
         if (movedAlready || layer.kind() == LayerShape.Kind.NONE) {
             return;
         }
-        Optional<StatedSystem> stated = query.mapping().crs().or(layer::crs);
+        Optional<StatedSystem> stated = query.mapping().crs().or(layer::crs).map(StatedSystem::recognised);
         if (stated.isEmpty()) {
             findings.add(SystemNotes.missing(file, query.part(), round));
             return;
         }
         Checked<Reprojection> way = round.from(stated.get(), file);
         findings.addAll(way.problems());
-        SystemNotes.note(file, layer.crs(), stated.get(), round).forEach(findings::add);
+        SystemNotes.note(file, layer.crs().map(StatedSystem::recognised), stated.get(), round)
+                .forEach(findings::add);
         into = way.value().map(move -> new IntoRound(round, file, stated.get(), move));
     }
 

@@ -332,10 +332,9 @@ class MapFileTest {
         Checked<FeatureLayer> answer = shapefile(DEGREES, UTM27, -20.84, 46.02, -20.84, 46.03);
 
         assertThat(sentences(answer))
-                .containsExactly(
-                        "streams.shp: its coordinates are degrees of \"GCS_WGS_1984\" (no code), in which nothing"
-                                + " can be measured; lengths and distances are measured in WGS 84 / UTM zone 27N (EPSG:32627),"
-                                + " metres, datum WGS 84. Do: nothing");
+                .containsExactly("streams.shp: its coordinates are degrees of EPSG:4326, in which nothing"
+                        + " can be measured; lengths and distances are measured in WGS 84 / UTM zone 27N (EPSG:32627),"
+                        + " metres, datum WGS 84. Do: nothing");
         // One hundredth of a degree of latitude is 1111.5 m at 46 degrees (meridian arc on WGS 84), times the grid's
         // 0.9996.
         assertThat(answer.value()
@@ -405,5 +404,106 @@ class MapFileTest {
                                 + " nothing; a spatial index made in a map program would make this quicker");
         assertThat(sentences(index))
                 .containsExactly("rivers.gpkg, streams: the file's spatial index was used, rtree_streams_geom");
+    }
+
+    private Checked<FeatureLayer> geoJson(String features, ColumnMapping mapping) throws Exception {
+        Path file = Files.writeString(
+                folder.resolve("rivers.geojson"),
+                "{\"type\": \"FeatureCollection\", \"features\": [" + features + "]}");
+        return MapFile.read(file, query(mapping, ""), SourcePlace.file("rivers.geojson"), UTM27);
+    }
+
+    private static String line(String coordinates) {
+        return "{\"type\": \"Feature\", \"properties\": {\"code\": \"BRN\"}, \"geometry\": {\"type\": \"LineString\","
+                + " \"coordinates\": [" + coordinates + "]}}";
+    }
+
+    @Test
+    void geoJsonIsInDegreesUnlessAPersonSaysOtherwise() throws Exception {
+        Checked<FeatureLayer> degrees = geoJson(line("[-20.84, 46.02], [-20.84, 46.03]"), ColumnMapping.NONE);
+        assertThat(sentences(degrees))
+                .containsExactly(
+                        "rivers.geojson: its coordinates are degrees of EPSG:4326, in which nothing can be measured;"
+                                + " lengths and distances are measured in WGS 84 / UTM zone 27N (EPSG:32627), metres, datum WGS 84."
+                                + " Do: nothing");
+
+        ColumnMapping metres =
+                new ColumnMapping(Map.of(), Map.of(), Map.of(), Optional.of(StatedSystem.code("epsg:32627")));
+        Checked<FeatureLayer> said = geoJson(line("[512400, 5096300], [512410, 5096310]"), metres);
+        assertThat(sentences(said))
+                .containsExactly(
+                        "rivers.geojson: its coordinates were read as EPSG:32627, as round.json says; the file says"
+                                + " nothing. Do: nothing if that is right");
+        assertThat(said.value().orElseThrow().features().get(0).geometry())
+                .contains(wkt("LINESTRING (512400 5096300, 512410 5096310)"));
+    }
+
+    @Test
+    void mixedEmptyAndMissingShapesAreHandedOnForTheReaderOfStreamsToName() throws Exception {
+        String rest = ",{\"type\": \"Feature\", \"properties\": {\"code\": \"A\"}, \"geometry\": null}"
+                + ",{\"type\": \"Feature\", \"properties\": {\"code\": \"B\"}, \"geometry\": {\"type\": \"LineString\","
+                + " \"coordinates\": []}}"
+                + ",{\"type\": \"Feature\", \"properties\": {\"code\": \"C\"}, \"geometry\": {\"type\": \"Point\","
+                + " \"coordinates\": [-20.84, 46.02]}}"
+                + ",{\"type\": \"Feature\", \"properties\": {\"code\": \"D\"}, \"geometry\": {\"type\": \"Circle\","
+                + " \"coordinates\": [-20.84, 46.02]}}";
+        Checked<FeatureLayer> answer = geoJson(line("[-20.84, 46.02], [-20.84, 46.03]") + rest, ColumnMapping.NONE);
+
+        assertThat(answer.value().orElseThrow().features())
+                .extracting(feature -> feature.text("code").orElse("-") + " "
+                        + feature.geometry().map(Geometry::getGeometryType).orElse("none")
+                        + feature.geometry()
+                                .filter(Geometry::isEmpty)
+                                .map(none -> " empty")
+                                .orElse(""))
+                .containsExactly("BRN LineString", "A none", "B LineString empty", "C Point", "D none");
+        assertThat(sentences(answer))
+                .containsExactly(
+                        "rivers.geojson, feature 5: its coordinates do not make the shape it says it is. Allowed: a"
+                                + " Point, LineString or Polygon, or a Multi of these, as RFC 7946 has them. Do: draw or export this"
+                                + " feature again");
+    }
+
+    @Test
+    void aNumberThatIsNoneEndsAGeoJsonFile() throws Exception {
+        assertThat(sentences(geoJson(line("[NaN, 46.02], [-20.84, 46.03]"), ColumnMapping.NONE)))
+                .containsExactly(
+                        "rivers.geojson, line 1: the file is not JSON from here on. Allowed: a GeoJSON file, whole."
+                                + " Do: export the layer again as GeoJSON, or copy the file again if it breaks off here");
+        assertThat(sentences(geoJson(line("[1e999, 46.02], [-20.84, 46.03]"), ColumnMapping.NONE)))
+                .singleElement()
+                .asString()
+                .startsWith("rivers.geojson, feature 1: coordinates Infinity, 46.02 are outside -180");
+    }
+
+    @Test
+    void aVertexThatIsNowhereIsNamedInAGeoPackage() throws Exception {
+        Path file = agency("streams");
+        // The second ordinate of the first vertex, little-endian, becomes not a number; then infinite.
+        for (String bits : List.of("000000000000F87F", "000000000000F07F")) {
+            PlainSql.change(
+                    file,
+                    "UPDATE streams SET geom = CAST(substr(geom, 1, 57) || X'" + bits + "' || substr(geom, 66) AS BLOB)"
+                            + " WHERE fid = 2");
+            assertThat(sentences(MapFile.read(file, query(columns(Map.of("code", "COMID")), ""), PLACE, UTM27)))
+                    .containsExactly("rivers.gpkg, streams feature 2: its shape has a coordinate that is not a number."
+                            + " Allowed: a line, point or area as the GeoPackage standard stores it. Do: draw or export this"
+                            + " feature again");
+        }
+    }
+
+    @Test
+    void aMegabyteOfNoiseUnderAnyNameIsRefusedAtOnce() throws Exception {
+        byte[] noise = new byte[1 << 20];
+        new java.util.Random(3).nextBytes(noise);
+        List<String> codes = new ArrayList<>();
+        for (String name : List.of("noise.gpkg", "noise.shp", "noise.geojson", "noise.json")) {
+            Path file = Files.write(folder.resolve(name), noise);
+            Checked<FeatureLayer> answer =
+                    MapFile.read(file, query(ColumnMapping.NONE, ""), SourcePlace.file(name), UTM27);
+            assertThat(answer.value()).isEmpty();
+            answer.problems().forEach(problem -> codes.add(problem.code()));
+        }
+        assertThat(codes).containsExactly("not-geopackage", "not-shapefile", "not-json", "not-json");
     }
 }

@@ -22,6 +22,8 @@ final class Commands {
                         .addSubcommand(new MethodDecideCommand(console))
                         .addSubcommand(new MethodAuditCommand(console))
                         .addSubcommand(new MethodTryCommand(console))
+                        .addSubcommand(new MethodCompareCommand(console))
+                        .addSubcommand(new MethodMarginCommand(console))
                         .addSubcommand(new MethodConvertCommand(console)))
                 .addSubcommand(new CommandLine(new KitGroup()).addSubcommand(new KitListCommand(console)))
                 .addSubcommand(new CommandLine(new DeconGroup()).addSubcommand(new DeconStepsCommand(console)))

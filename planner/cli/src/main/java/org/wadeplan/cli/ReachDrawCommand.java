@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.wadeplan.geo.draw.Allocation;
 import org.wadeplan.geo.draw.Loss;
 import org.wadeplan.geo.problem.Checked;
@@ -51,6 +52,13 @@ final class ReachDrawCommand extends RoundCommand {
     private Allocation allocation = new Allocation.Proportional();
 
     @Option(
+            names = "--road-within",
+            paramLabel = "M",
+            description = "leave out what lies further from every road, in metres; with --strata road draw near and far"
+                    + " apart instead. The record of the frame shows what is lost")
+    private Optional<Double> roadWithinM = Optional.empty();
+
+    @Option(
             names = "--point",
             paramLabel = "WHERE",
             description = "what a drawn point becomes of its reach: ${COMPLETION-CANDIDATES} (default:"
@@ -95,6 +103,7 @@ final class ReachDrawCommand extends RoundCommand {
                         reservePct,
                         strata,
                         allocation,
+                        roadWithinM.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                         point,
                         seed.orElse(round.header().seed()),
                         losses));

@@ -39,19 +39,13 @@ class ReachDrawTest {
     @Test
     void givenNumbersAreDrawnFromTheirStrata() {
         JsonNode strata = draw(
-                        "--size",
-                        "9",
-                        "--strata",
-                        "catchment",
-                        "--allocation",
-                        "BRN=1,HSK=1,OUN=1,PEL=1,TOL=5",
-                        "--json")
+                        "--size", "9", "--strata", "catchment", "--allocation", "BRN=1,HSK=1,OUN=1,TOL=6", "--json")
                 .json()
                 .path("result")
                 .path("strata");
 
-        assertThat(strata.path(4).path("stratum").asText()).isEqualTo("TOL");
-        assertThat(strata.path(4).path("size").asInt()).isEqualTo(5);
+        assertThat(strata.path(3).path("stratum").asText()).isEqualTo("TOL");
+        assertThat(strata.path(3).path("size").asInt()).isEqualTo(6);
     }
 
     @Test

@@ -31,7 +31,11 @@ public final class RoundDrawer {
      *     every reason why there can be none
      */
     public static Checked<RoundDraw> draw(Round round, DrawRequest request) {
-        DrawFrame frame = RoundFrame.of(round, request.strataBy());
+        List<Problem> unfit = roadProblems(round, request);
+        if (!unfit.isEmpty()) {
+            return Checked.failed(unfit);
+        }
+        DrawFrame frame = RoundFrame.of(round, request);
         DrawDesign design = new DrawDesign(
                 request.size(),
                 request.reservePct(),
@@ -40,6 +44,27 @@ public final class RoundDrawer {
                 round.header().reach().protocol().leastLengthM(),
                 request.seed());
         return BalancedDraw.draw(frame, design).then(draw -> finished(round, request, draw));
+    }
+
+    private static List<Problem> roadProblems(Round round, DrawRequest request) {
+        List<Problem> problems = new ArrayList<>();
+        if (request.needsRoads() && round.terrain().roads().isEmpty()) {
+            problems.add(Problem.error(
+                    "draw-roads-missing",
+                    SourcePlace.part("draw", "road-within"),
+                    "the round has no map of roads",
+                    "files.roads in round.json names a layer of roads and tracks",
+                    "add it, or draw without the distance to roads"));
+        }
+        if (!(request.roadM() > 0)) {
+            problems.add(Problem.error(
+                    "draw-road-distance",
+                    SourcePlace.part("draw", "road-within"),
+                    request.roadM() + " m from a road",
+                    "a distance above 0 m",
+                    "give how far the crews can carry their gear, such as 500"));
+        }
+        return problems;
     }
 
     private static Checked<RoundDraw> finished(Round round, DrawRequest request, Draw draw) {
@@ -75,7 +100,7 @@ public final class RoundDrawer {
     }
 
     private static List<String> words(DrawRequest request, String reachRule) {
-        return List.of(
+        List<String> words = new ArrayList<>(List.of(
                 "Stratified by " + request.strataBy().name().toLowerCase(Locale.ROOT) + ", "
                         + request.allocation().words() + " allocation. In each stratum every metre of eligible line is"
                         + " equally likely: the line is cut into units of at most "
@@ -87,7 +112,15 @@ public final class RoundDrawer {
                 "A reserve is used only for a loss in its own stratum, the next in order, whatever is easier to reach.",
                 "Weights are metres of target stream: the stratum's length, less the part of the evaluated places that"
                         + " proved dry or non-target, over the places visited. That takes places without leave or reach to"
-                        + " be like those visited.");
+                        + " be like those visited."));
+        if (request.filtersByRoad()) {
+            words.add(String.format(
+                    Locale.ROOT,
+                    "Stretches over %.0f m from a road were left out: the sample does not speak for them, and streams by"
+                            + " roads differ from others.",
+                    request.roadM()));
+        }
+        return words;
     }
 
     private static List<Problem> unknownLosses(DrawRequest request, Draw draw) {

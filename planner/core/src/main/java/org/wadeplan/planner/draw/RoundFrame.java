@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.wadeplan.geo.draw.AreaSpans;
 import org.wadeplan.geo.draw.DrawFrame;
 import org.wadeplan.geo.draw.FrameCutter;
+import org.wadeplan.geo.draw.RoadSpans;
 import org.wadeplan.geo.draw.Standing;
 import org.wadeplan.geo.lines.LineSet;
 import org.wadeplan.geo.network.OrderedPiece;
@@ -16,6 +17,7 @@ import org.wadeplan.geo.network.StreamNetwork;
 import org.wadeplan.geo.reach.ReachProtocol.Sizing;
 import org.wadeplan.planner.reach.SiteReaches;
 import org.wadeplan.planner.round.Consent.ConsentStatus;
+import org.wadeplan.planner.round.LineKindSpan;
 import org.wadeplan.planner.round.Parcel;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.SearchSettings;
@@ -24,7 +26,7 @@ import org.wadeplan.planner.round.Water;
 import org.wadeplan.planner.round.WetState;
 
 /**
- * The frame of a round: all its stream lines, less what the round knows to be closed, dry or tidal.
+ * The frame of a round: all its stream lines, less what the round knows to be closed, dry, tidal or no stream.
  *
  * <p>What a search for reaches rules out, {@code search} in {@code round.json}, is left out here too. Land where nobody asked stays in, because leave is asked for once a place is
  * drawn; each drawn place says how its land stands.
@@ -45,26 +47,55 @@ final class RoundFrame {
         this.settings = round.header().search();
     }
 
-    static DrawFrame of(Round round, StrataBy strataBy) {
+    /** The frame of a request; where it asks for roads and the round has none, nothing is far from one. */
+    static DrawFrame of(Round round, DrawRequest request) {
         RoundFrame frame = new RoundFrame(round);
-        return FrameCutter.cut(frame.lines, frame.parts(strataBy), frame.exclusions());
+        List<FrameCutter.Exclusion> exclusions = frame.exclusions();
+        if (request.filtersByRoad()) {
+            frame.addFarFromRoads(request.roadM(), exclusions);
+        }
+        return FrameCutter.cut(frame.lines, frame.parts(request), exclusions);
     }
 
-    private List<FrameCutter.Part> parts(StrataBy strataBy) {
-        return switch (strataBy) {
-            case NONE -> wholeLines();
+    private List<FrameCutter.Part> parts(DrawRequest request) {
+        return switch (request.strataBy()) {
+            case NONE -> wholeLines(WHOLE);
             case ORDER -> orders();
             case CATCHMENT -> catchments();
             case WATER -> waters();
+            case ROAD -> byRoad(request.roadM());
         };
     }
 
-    private List<FrameCutter.Part> wholeLines() {
+    private List<FrameCutter.Part> wholeLines(String stratum) {
         List<FrameCutter.Part> parts = new ArrayList<>();
         for (int line = 0; line < lines.lineCount(); line++) {
-            parts.add(new FrameCutter.Part(line, 0, lines.lengthM(line), WHOLE));
+            parts.add(new FrameCutter.Part(line, 0, lines.lengthM(line), stratum));
         }
         return parts;
+    }
+
+    /** The far stretches first: where two parts overlap the first holds. */
+    private List<FrameCutter.Part> byRoad(double withinM) {
+        List<FrameCutter.Part> parts = new ArrayList<>();
+        farFromRoads(withinM)
+                .forEach(span -> parts.add(new FrameCutter.Part(span.line(), span.fromM(), span.toM(), "far")));
+        parts.addAll(wholeLines("near-road"));
+        return parts;
+    }
+
+    private List<AreaSpans.Span> farFromRoads(double withinM) {
+        return round.terrain()
+                .roads()
+                .map(roads -> RoadSpans.beyond(lines, roads, withinM))
+                .orElse(List.of());
+    }
+
+    private void addFarFromRoads(double withinM, List<FrameCutter.Exclusion> exclusions) {
+        String reason = String.format(Locale.ROOT, "over %.0f m from a road, straight", withinM);
+        farFromRoads(withinM)
+                .forEach(span -> exclusions.add(
+                        new FrameCutter.Exclusion(span.line(), span.fromM(), span.toM(), Standing.FILTERED, reason)));
     }
 
     private List<FrameCutter.Part> orders() {
@@ -103,6 +134,7 @@ final class RoundFrame {
         List<FrameCutter.Exclusion> exclusions = new ArrayList<>();
         addClosedLand(exclusions);
         addDryReaches(exclusions);
+        addLineKinds(exclusions);
         if (settings.tidalRuledOut()) {
             addTidalWaters(exclusions);
         }
@@ -120,6 +152,21 @@ final class RoundFrame {
                             span.toM(),
                             Standing.DENIED,
                             "consent " + state + " on parcel " + parcel.id()))));
+        }
+    }
+
+    /** What the map itself calls no stream, by the words that a search rules out. */
+    private void addLineKinds(List<FrameCutter.Exclusion> exclusions) {
+        for (LineKindSpan span : round.terrain().lineKinds()) {
+            boolean ruledOut = settings.limits().lineKindsRuledOut().contains(span.kind());
+            if (ruledOut && network.number(span.stream()).isPresent()) {
+                exclusions.add(new FrameCutter.Exclusion(
+                        number(span.stream()),
+                        span.fromM(),
+                        span.toM(),
+                        Standing.NON_TARGET,
+                        "mapped as " + span.kind()));
+            }
         }
     }
 

@@ -9,5 +9,7 @@ public enum StrataBy {
     /** Catchment of each stream line. */
     CATCHMENT,
     /** Water of the table of waters, by distance from the mouth. */
-    WATER
+    WATER,
+    /** Within a distance of a road, or beyond it. */
+    ROAD
 }

@@ -47,6 +47,7 @@ final class Duplicates {
         check(tables.care(), CareTable.KIND, "care");
         check(tables.forecast(), ForecastTable.KIND, "date");
         check(tables.tides(), TideTable.KIND, "place", "low_water");
+        check(tables.depths(), DepthTable.KIND, "site", "from_start_m");
     }
 
     private void gear(RoundTables tables) {

@@ -85,6 +85,7 @@ final class References {
         check(sites, tables.pastVisits(), "site");
         check(sites, tables.consents(), "site");
         check(sites, tables.siteHazards(), "site");
+        check(sites, tables.depths(), "site");
         check(KnownIds.of("a place of care", tables.care(), "care"), tables.sites(), "care");
         header.ifPresent(known -> {
             KnownIds places = sites.and(

@@ -53,7 +53,8 @@ record RoundAssembly(
                 tables.forecast().values(),
                 tables.care().values(),
                 register,
-                hash);
+                hash,
+                tables.depths().values());
     }
 
     private Method withParts(Method method) {

@@ -61,6 +61,7 @@ record RoundFolder(Path folder, Map<String, String> names, LayerSettings setting
             "decon_resources",
             "barriers",
             "tides",
+            "depths",
             "site_hazards",
             "forecast",
             "care",

@@ -12,6 +12,7 @@ import org.wadeplan.planner.round.CrewDayRoster;
 import org.wadeplan.planner.round.DayForecast;
 import org.wadeplan.planner.round.DeconResource;
 import org.wadeplan.planner.round.DeconStepRule;
+import org.wadeplan.planner.round.DepthPoint;
 import org.wadeplan.planner.round.KitNeed;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.LowWater;
@@ -52,6 +53,7 @@ record RoundTables(
         Table<DeconResource> deconResources,
         Table<Barrier> barriers,
         Table<LowWater> tides,
+        Table<DepthPoint> depths,
         Table<SiteHazard> siteHazards,
         Table<DayForecast> forecast,
         Table<CarePlace> care,
@@ -80,6 +82,7 @@ record RoundTables(
                 Table.read(folder, DeconResourceTable.KIND),
                 Table.read(folder, BarrierTable.KIND),
                 Table.read(folder, TideTable.KIND),
+                Table.read(folder, DepthTable.KIND),
                 Table.read(folder, SiteHazardTable.KIND),
                 Table.read(folder, ForecastTable.KIND),
                 Table.read(folder, CareTable.KIND),
@@ -109,6 +112,7 @@ record RoundTables(
                 deconResources,
                 barriers,
                 tides,
+                depths,
                 siteHazards,
                 forecast,
                 care,

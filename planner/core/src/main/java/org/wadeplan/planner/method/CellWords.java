@@ -71,7 +71,8 @@ public final class CellWords {
         return from.or(() -> until).map(end -> end + unit).orElse("any");
     }
 
-    private static String unit(TableInput input) {
+    /** With a blank before it; nothing where the input has no unit. */
+    public static String unit(TableInput input) {
         return SiteInput.named(input.name())
                 .map(SiteInput::unit)
                 .filter(unit -> !unit.isEmpty())

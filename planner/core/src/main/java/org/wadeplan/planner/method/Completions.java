@@ -2,6 +2,7 @@ package org.wadeplan.planner.method;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,9 @@ final class Completions {
 
     /** Beyond this the search is given up and the case counts as not decided. */
     private static final int MOST = 200_000;
+
+    /** Beyond this only single inputs are tried for what to measure first. */
+    private static final long MOST_TRIED = 4_000_000;
 
     /** An unknown input that some possible rule asks about. */
     private record Axis(int column, String input, List<CaseValue> samples) {}
@@ -91,6 +95,54 @@ final class Completions {
                 .filter(axis -> !complete() || matters(axes.indexOf(axis), outcome))
                 .map(Axis::input)
                 .toList();
+    }
+
+    /**
+     * The fewest of some inputs, one or two, that settle the outcome whatever their readings and whatever the others are;
+     * where none do, the two that leave the fewest readings open.
+     *
+     * @param among inputs that can change the outcome
+     */
+    Settling settling(List<String> among, Function<TableAnswer, String> outcome) {
+        List<List<String>> choices = new ArrayList<>();
+        among.forEach(one -> choices.add(List.of(one)));
+        boolean few = (long) cases.size() * among.size() * among.size() < MOST_TRIED;
+        for (int i = 0; few && i < among.size(); i++) {
+            for (int j = i + 1; j < among.size(); j++) {
+                choices.add(List.of(among.get(i), among.get(j)));
+            }
+        }
+        List<String> best = List.of();
+        double leastOpen = Double.POSITIVE_INFINITY;
+        for (List<String> choice : choices) {
+            double open = open(choice, outcome);
+            if (open < leastOpen) {
+                leastOpen = open;
+                best = choice;
+            }
+        }
+        return new Settling(best, leastOpen == 0);
+    }
+
+    /** Which inputs to measure, and whether that settles it for certain. */
+    record Settling(List<String> inputs, boolean always) {}
+
+    /** The share of readings of these inputs after which the outcome is still open. */
+    private double open(List<String> inputs, Function<TableAnswer, String> outcome) {
+        List<Integer> kept = axes.stream()
+                .filter(axis -> inputs.contains(axis.input()))
+                .map(axes::indexOf)
+                .toList();
+        Map<List<Integer>, Set<String>> byReading = new HashMap<>();
+        for (Case one : cases) {
+            byReading
+                    .computeIfAbsent(kept.stream().map(one.picks()::get).toList(), reading -> new HashSet<>())
+                    .add(outcome.apply(one.answer()));
+        }
+        long open = byReading.values().stream()
+                .filter(outcomes -> outcomes.size() > 1)
+                .count();
+        return byReading.isEmpty() ? Double.POSITIVE_INFINITY : (double) open / byReading.size();
     }
 
     /** Whether two completions that differ on this axis alone come out differently. */

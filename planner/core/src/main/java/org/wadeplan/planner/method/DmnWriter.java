@@ -22,9 +22,14 @@ public final class DmnWriter {
         text.append("  <decision id=\"" + quoted(table.id().isEmpty() ? "decision" : table.id()) + "\" name=\"" + name
                 + "\">\n");
         text.append("    <variable name=\"" + name + "\"/>\n");
-        text.append("    <decisionTable hitPolicy=\"" + table.hitPolicy().word() + "\">\n");
-        table.inputs().forEach(input -> text.append(input(input)));
-        table.outputs().forEach(output -> text.append(output(output)));
+        text.append("    <decisionTable id=\"table\" hitPolicy=\""
+                + table.hitPolicy().word() + "\">\n");
+        for (int column = 0; column < table.inputs().size(); column++) {
+            text.append(input(table.inputs().get(column), "input-" + (column + 1)));
+        }
+        for (int column = 0; column < table.outputs().size(); column++) {
+            text.append(output(table.outputs().get(column), "output-" + (column + 1)));
+        }
         table.rules().forEach(rule -> text.append("      ")
                 .append(rule(table, rule, "\n      "))
                 .append("\n"));
@@ -57,22 +62,23 @@ public final class DmnWriter {
                 .orElse("null");
     }
 
-    private static String input(TableInput input) {
+    private static String input(TableInput input, String id) {
         String allowed = input.allowed()
                 .map(cell -> "        <inputValues><text>" + escaped(cell.text()) + "</text></inputValues>\n")
                 .orElse("");
-        return "      <input" + attribute("id", input.id()) + attribute("label", input.label()) + ">\n"
+        return "      <input" + attribute("id", input.id().isEmpty() ? id : input.id())
+                + attribute("label", input.label()) + ">\n"
                 + "        <inputExpression typeRef=\"" + input.type().word() + "\"><text>" + escaped(input.name())
                 + "</text></inputExpression>\n" + allowed + "      </input>\n";
     }
 
-    private static String output(TableOutput output) {
+    private static String output(TableOutput output, String id) {
         StringBuilder values = new StringBuilder();
         output.values().forEach(value -> values.append(values.length() == 0 ? "" : ",")
                 .append(output(output, Optional.of(value))));
         String type = output.type().map(ValueType::word).orElse("");
-        String head = "      <output" + attribute("id", output.id()) + attribute("name", output.name())
-                + attribute("typeRef", type);
+        String head = "      <output" + attribute("id", output.id().isEmpty() ? id : output.id())
+                + attribute("name", output.name()) + attribute("typeRef", type);
         return values.length() == 0
                 ? head + "/>\n"
                 : head + "><outputValues><text>" + escaped(values.toString()) + "</text></outputValues></output>\n";

@@ -67,7 +67,7 @@ public final class MethodChooser {
     }
 
     /** Leaves out what the table declares as another type: {@link MethodTableCheck} reports it, and it cannot be compared. */
-    private static Map<String, CaseValue> readable(DecisionTable table, Map<String, CaseValue> values) {
+    public static Map<String, CaseValue> readable(DecisionTable table, Map<String, CaseValue> values) {
         Map<String, CaseValue> readable = new LinkedHashMap<>(values);
         table.inputs().stream()
                 .filter(input -> SiteInput.named(input.name())

@@ -42,13 +42,28 @@ public sealed interface MethodOutcome {
      * @param possibleRules rules that could still match
      * @param possibleMethods methods that could still come out, in table order
      * @param possibleTroubles what else could come out: {@code no rule fits}, {@code rules 5 and 12 clash}
+     * @param measureFirst the one or two inputs to measure on arrival
+     * @param settles whether those settle it whatever the readings and whatever else stays unknown; else they settle it in
+     *     more cases than any other two
      */
     record Undecided(
             List<String> missing,
             List<Integer> possibleRules,
             List<String> possibleMethods,
-            List<String> possibleTroubles)
-            implements MethodOutcome {}
+            List<String> possibleTroubles,
+            List<String> measureFirst,
+            boolean settles)
+            implements MethodOutcome {
+
+        /** Without advice on what to measure. */
+        public Undecided(
+                List<String> missing,
+                List<Integer> possibleRules,
+                List<String> possibleMethods,
+                List<String> possibleTroubles) {
+            this(missing, possibleRules, possibleMethods, possibleTroubles, List.of(), false);
+        }
+    }
 
     /** No rule matched: for each rule the first cell that failed. */
     record NoRule(List<FailedCell> failures) implements MethodOutcome {}

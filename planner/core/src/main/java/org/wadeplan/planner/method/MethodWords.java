@@ -25,6 +25,16 @@ public final class MethodWords {
         return decision.chosen().map(MethodOutcome.Chosen::method).orElse(NONE);
     }
 
+    /** The outcome in few words: {@code EFISH by rule 5}, {@code no rule fits}, {@code rules 5 and 12 clash}. */
+    public static String outcome(MethodDecision decision) {
+        return decision.outcome()
+                .fold(
+                        chosen -> chosen.method() + " by " + ground(decision),
+                        undecided -> "undecided: " + String.join(" or ", undecided.possibleMethods()),
+                        noRule -> "no rule fits",
+                        MethodWords::clash);
+    }
+
     /** The readings that matched, or why no single rule did. */
     public static String why(MethodDecision decision) {
         if (decision.overridden().isPresent()) {
@@ -59,7 +69,25 @@ public final class MethodWords {
 
     private static String undecided(MethodOutcome.Undecided undecided) {
         return "not known: " + String.join(", ", undecided.missing()) + "; still possible: "
-                + String.join(", ", undecided.possibleMethods());
+                + String.join(", ", undecided.possibleMethods())
+                + undecided.possibleTroubles().stream()
+                        .map(trouble -> ", or " + trouble)
+                        .collect(Collectors.joining())
+                + measureFirst(undecided);
+    }
+
+    /** {@code ; measure clarity on arrival: that settles it} */
+    private static String measureFirst(MethodOutcome.Undecided undecided) {
+        if (undecided.measureFirst().isEmpty()) {
+            return "";
+        }
+        String inputs = undecided.measureFirst().stream()
+                .map(input -> SiteInput.named(input).map(SiteInput::words).orElse(input))
+                .collect(Collectors.joining(" and "));
+        return "; measure " + inputs + " on arrival: "
+                + (undecided.settles()
+                        ? "that settles it, whatever the reading"
+                        : "that settles it for most readings, not for all");
     }
 
     private static String noRule(MethodOutcome.NoRule noRule) {

@@ -77,7 +77,10 @@ final class OutcomeWriter {
                                 : Stream.of("rules " + joined(list) + " both answer")))
                 .distinct()
                 .toList();
-        return new MethodOutcome.Undecided(completions.deciding(this::key), numbers(rules), methods(rules), troubles);
+        List<String> missing = completions.deciding(this::key);
+        Completions.Settling settling = completions.settling(missing, this::key);
+        return new MethodOutcome.Undecided(
+                missing, numbers(rules), methods(rules), troubles, settling.inputs(), settling.always());
     }
 
     private MethodOutcome noRule() {

@@ -13,6 +13,7 @@ import org.wadeplan.planner.method.DecisionTable;
  * @param pastVisits oldest first
  * @param methodTable the decision table, parsed
  * @param hazardRegister the folder's own {@code hazards.json}, or the one that comes with the program
+ * @param depths along the reaches, as far as they were measured
  */
 public record Round(
         Path folder,
@@ -35,7 +36,56 @@ public record Round(
         List<DayForecast> forecast,
         List<CarePlace> care,
         HazardRegister hazardRegister,
-        InputHash hash) {
+        InputHash hash,
+        List<DepthPoint> depths) {
+
+    /** A round of which no depths along the reaches are known. */
+    public Round(
+            Path folder,
+            RoundHeader header,
+            Terrain terrain,
+            List<Water> waters,
+            List<Site> sites,
+            List<PastVisit> pastVisits,
+            List<TravelLeg> travel,
+            List<Method> methods,
+            DecisionTable methodTable,
+            Store store,
+            List<Person> people,
+            List<CrewDayRoster> roster,
+            List<Permit> permits,
+            List<Consent> consents,
+            Biosecurity biosecurity,
+            List<LowWater> tides,
+            List<SiteHazard> siteHazards,
+            List<DayForecast> forecast,
+            List<CarePlace> care,
+            HazardRegister hazardRegister,
+            InputHash hash) {
+        this(
+                folder,
+                header,
+                terrain,
+                waters,
+                sites,
+                pastVisits,
+                travel,
+                methods,
+                methodTable,
+                store,
+                people,
+                roster,
+                permits,
+                consents,
+                biosecurity,
+                tides,
+                siteHazards,
+                forecast,
+                care,
+                hazardRegister,
+                hash,
+                List.of());
+    }
 
     public Optional<Site> site(String id) {
         return sites.stream().filter(site -> site.id().equals(id)).findFirst();

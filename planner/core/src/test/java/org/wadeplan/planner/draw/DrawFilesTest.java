@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -31,7 +32,14 @@ class DrawFilesTest {
     private static final RoundDraw DRAW = RoundDrawer.draw(
                     ROUND,
                     new DrawRequest(
-                            10, 100, StrataBy.CATCHMENT, new Allocation.Equal(), ReachPoint.MIDDLE, 4, Map.of()))
+                            10,
+                            100,
+                            StrataBy.CATCHMENT,
+                            new Allocation.Equal(),
+                            OptionalDouble.empty(),
+                            ReachPoint.MIDDLE,
+                            4,
+                            Map.of()))
             .value()
             .orElseThrow();
 
@@ -88,6 +96,8 @@ class DrawFilesTest {
         JsonNode record = new JsonMapper().readTree(temp.resolve("draw.json").toFile());
 
         assertThat(record.path("request").path("seed").asLong()).isEqualTo(4);
+        assertThat(record.path("request").path("allocation").path("how").asText())
+                .isEqualTo("equal");
         assertThat(record.path("framePrint").asText()).hasSize(64);
         assertThat(record.path("inputHash").asText()).isEqualTo(ROUND.hash().whole());
         assertThat(record.path("program").asText()).isNotBlank();

@@ -136,7 +136,7 @@ class RoadsAndHeightsTest {
 
         assertThat(round.sentences())
                 .containsExactly(
-                        "WARNING grid-covers-part elevation.asc: the grid has heights along 32 % of the stream lines."
+                        "WARNING grid-covers-part elevation.asc: the grid has heights along 35 % of the stream lines."
                                 + " Allowed: heights wherever the round's streams run. Do: slopes and climbs elsewhere stay unknown;"
                                 + " add the neighbouring tiles if they matter");
     }

@@ -113,11 +113,24 @@ class MethodChooserTest {
     @Test
     void saysWhichUnknownInputsMatterAndWhatCouldComeOut() {
         assertThat(without("BRN-01", "conductivity_us_cm"))
-                .isEqualTo(new Undecided(
-                        List.of("conductivity_us_cm"), List.of(5, 9, 12), List.of("EFISH", "SPOT"), List.of()));
+                .isEqualTo(settled("conductivity_us_cm", List.of(5, 9, 12), List.of("EFISH", "SPOT"), List.of()));
         assertThat(without("BRN-01", "water_temp_c"))
-                .isEqualTo(new Undecided(
-                        List.of("water_temp_c"), List.of(5, 6, 7), List.of("EFISH", "EFISH_AM", "DEFER"), List.of()));
+                .isEqualTo(settled("water_temp_c", List.of(5, 6, 7), List.of("EFISH", "EFISH_AM", "DEFER"), List.of()));
+    }
+
+    /** One input is missing, and measuring it settles everything. */
+    private static Undecided settled(String missing, List<Integer> rules, List<String> methods, List<String> troubles) {
+        return new Undecided(List.of(missing), rules, methods, troubles, List.of(missing), true);
+    }
+
+    @Test
+    void whereTwoReadingsSettleItBothAreNamed() {
+        Map<String, CaseValue> dim = caseOf("OUN-03");
+        dim.remove("conductivity_us_cm");
+        dim.remove("clarity_m");
+        Undecided undecided = (Undecided) MethodChooser.decide(TestTables.corrected(), dim);
+        assertThat(undecided.measureFirst()).containsExactly("conductivity_us_cm", "clarity_m");
+        assertThat(undecided.settles()).isTrue();
     }
 
     @Test
@@ -148,8 +161,7 @@ class MethodChooserTest {
         murky.put("clarity_m", CaseValue.of(0.4));
         murky.remove("conductivity_us_cm");
         assertThat(MethodChooser.decide(TestTables.received(), murky))
-                .isEqualTo(new Undecided(
-                        List.of("conductivity_us_cm"), List.of(8, 11), List.of("TRAP"), List.of("no rule fits")));
+                .isEqualTo(settled("conductivity_us_cm", List.of(8, 11), List.of("TRAP"), List.of("no rule fits")));
         Map<String, CaseValue> deep = caseOf("BRN-01");
         deep.remove("max_depth_m");
         assertThat(((Undecided) MethodChooser.decide(TestTables.received(), deep)).possibleTroubles())
@@ -194,8 +206,7 @@ class MethodChooserTest {
         List<MethodDecision> decisions = MethodChooser.decide(table, List.of(ScenarioSites.named("BRN-01")), List.of());
         assertThat(decisions)
                 .extracting(MethodDecision::outcome)
-                .containsExactly(
-                        new Undecided(List.of("max_depth_m"), List.of(1, 2), List.of("TRAP", "EFISH"), List.of()));
+                .containsExactly(settled("max_depth_m", List.of(1, 2), List.of("TRAP", "EFISH"), List.of()));
     }
 
     @Test

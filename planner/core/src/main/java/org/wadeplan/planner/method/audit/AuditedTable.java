@@ -9,6 +9,7 @@ import org.wadeplan.planner.method.CaseValue;
 import org.wadeplan.planner.method.CellText;
 import org.wadeplan.planner.method.CellWords;
 import org.wadeplan.planner.method.DecisionTable;
+import org.wadeplan.planner.method.Outcome;
 import org.wadeplan.planner.method.TableInput;
 import org.wadeplan.planner.method.TableRule;
 import org.wadeplan.planner.method.UnaryTest;
@@ -88,9 +89,7 @@ record AuditedTable(DecisionTable table, TableSpace space, List<Box> boxes) {
 
     /** The result of a rule, in words: the method, or every output where none is called so. */
     String result(TableRule rule) {
-        return table.methodColumn().isPresent()
-                ? rule.outputs().get(table.methodColumn().getAsInt()).orElse("no method")
-                : rule.outputs().stream().map(value -> value.orElse("-")).collect(Collectors.joining(" / "));
+        return Outcome.method(table, rule);
     }
 
     /** The results of some rules, each once. */

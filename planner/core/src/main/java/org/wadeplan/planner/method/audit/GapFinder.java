@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.wadeplan.geo.problem.Severity;
 import org.wadeplan.planner.method.CaseValue;
+import org.wadeplan.planner.method.SiteCase;
 import org.wadeplan.planner.method.space.Box;
 import org.wadeplan.planner.method.space.Holes;
 import org.wadeplan.planner.method.space.TableSpace;

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.wadeplan.geo.problem.Severity;
 import org.wadeplan.planner.method.CaseValue;
 import org.wadeplan.planner.method.HitPolicy;
+import org.wadeplan.planner.method.SiteCase;
 import org.wadeplan.planner.method.TableRule;
 import org.wadeplan.planner.method.space.Box;
 

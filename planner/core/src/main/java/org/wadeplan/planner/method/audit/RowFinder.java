@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.wadeplan.geo.problem.Severity;
 import org.wadeplan.planner.method.CaseValue;
 import org.wadeplan.planner.method.HitPolicy;
+import org.wadeplan.planner.method.SiteCase;
 import org.wadeplan.planner.method.space.Box;
 
 /** Rules that never answer, or that could go. */

@@ -83,7 +83,10 @@ final class Rows {
             return;
         }
         boxes(before, box, neverFirst, index);
-        if (!neverFirst.contains(index) && repeatedByRank(index, box, kept)) {
+        // A rule that never answers may take over once this one is gone, or be deleted too: neither may change a case.
+        List<Integer> answering =
+                kept.stream().filter(other -> !neverFirst.contains(other)).toList();
+        if (!neverFirst.contains(index) && repeatedByRank(index, box, kept) && repeatedByRank(index, box, answering)) {
             redundant.add(index);
         }
     }

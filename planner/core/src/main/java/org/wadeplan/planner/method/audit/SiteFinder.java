@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.wadeplan.planner.method.CaseValue;
 import org.wadeplan.planner.method.CellWords;
 import org.wadeplan.planner.method.Interval;
+import org.wadeplan.planner.method.SiteCase;
 import org.wadeplan.planner.method.TableInput;
 import org.wadeplan.planner.method.UnaryTest;
 import org.wadeplan.planner.method.ValueType;

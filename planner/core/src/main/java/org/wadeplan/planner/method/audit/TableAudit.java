@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.wadeplan.planner.method.DecisionTable;
+import org.wadeplan.planner.method.SiteCase;
 import org.wadeplan.planner.round.Round;
 
 /**

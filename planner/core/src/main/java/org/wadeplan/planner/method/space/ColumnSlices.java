@@ -71,14 +71,24 @@ public final class ColumnSlices {
         };
     }
 
+    /** Whether values of the domain lie in a slice. */
+    public boolean isPossible(int slice) {
+        return Runs.contains(possible, slice);
+    }
+
     /** The slices that values of the domain lie in. */
     int[] possible() {
         return possible;
     }
 
     /** Whether the slice is one number alone. */
-    boolean isPoint(int slice) {
+    public boolean isPoint(int slice) {
         return input.type() == ValueType.NUMBER && slice % 2 == 1;
+    }
+
+    /** A value that lies in one slice. */
+    public CaseValue sampleOf(int slice) {
+        return sample(Runs.of(slice, slice));
     }
 
     /** The slice that a value lies in, possible or not. */
@@ -174,7 +184,7 @@ public final class ColumnSlices {
     }
 
     /** The numbers of the slices from first to last. */
-    Interval interval(int first, int last) {
+    public Interval interval(int first, int last) {
         Optional<BigDecimal> low = first == 0 ? Optional.empty() : Optional.of(limits[(first - 1) / 2]);
         Optional<BigDecimal> high = last == count() - 1 ? Optional.empty() : Optional.of(limits[last / 2]);
         return new Interval(low, first % 2 == 1, high, last % 2 == 1);

@@ -48,6 +48,14 @@ public final class TableSpace {
         return columns;
     }
 
+    /** Where the column of an input stands; -1 where no table has it. */
+    int place(String input) {
+        return IntStream.range(0, columns.size())
+                .filter(i -> columns.get(i).input().name().equals(input))
+                .findFirst()
+                .orElse(-1);
+    }
+
     /** Every possible case. */
     public Box whole() {
         return whole;

@@ -2,7 +2,6 @@ package org.wadeplan.planner.method.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,11 +11,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import net.jqwik.api.Tuple;
 import org.wadeplan.planner.method.CaseValue;
 import org.wadeplan.planner.method.DecisionTable;
 import org.wadeplan.planner.method.HitPolicy;
@@ -30,7 +27,7 @@ class TableAuditPropertyTest {
 
     private static final List<Map<String, CaseValue>> GRID = SmallTable.grid();
 
-    @Property(tries = 300)
+    @Property(tries = 200)
     void aCaseLiesInAGapIfAndOnlyIfNoRuleMatchesIt(@ForAll("tables") DecisionTable table) {
         List<AuditFinding> gaps = TableAudit.audit(table).findings().stream()
                 .filter(TableAuditPropertyTest::isGap)
@@ -42,7 +39,7 @@ class TableAuditPropertyTest {
         gaps.forEach(gap -> assertThat(matching(table, example(gap))).isEmpty());
     }
 
-    @Property(tries = 300)
+    @Property(tries = 200)
     void everyTwoRulesThatMeetAreReportedAndNoOthers(@ForAll("tables") DecisionTable table) {
         List<AuditFinding> findings = TableAudit.audit(table).findings();
         Set<String> contradicting = new TreeSet<>();
@@ -59,7 +56,7 @@ class TableAuditPropertyTest {
                 .isEqualTo(agreeing);
     }
 
-    @Property(tries = 300)
+    @Property(tries = 200)
     void theExampleOfAMeetingIsMatchedByBothSides(@ForAll("tables") DecisionTable table) {
         for (AuditFinding finding : TableAudit.audit(table).findings()) {
             if (!isGap(finding) && finding.kind() != FindingKind.UNREACHABLE) {
@@ -73,7 +70,7 @@ class TableAuditPropertyTest {
         }
     }
 
-    @Property(tries = 300)
+    @Property(tries = 200)
     void rulesCalledNeedlessChangeNothingAndAllOthersChangeSomething(@ForAll("tables") DecisionTable table) {
         List<AuditFinding> findings = TableAudit.audit(table).findings();
         Set<Integer> needless = rules(findings, FindingKind.REDUNDANT);
@@ -87,11 +84,16 @@ class TableAuditPropertyTest {
             assertThat(answer(shorter, one)).as("%s", one).isEqualTo(answer(table, one));
         }
         for (TableRule rule : shorter.rules()) {
-            DecisionTable less = without(shorter, Set.of(rule.number()));
-            assertThat(GRID.stream().anyMatch(one -> !answer(less, one).equals(answer(shorter, one))))
+            // With those that never answer gone or still there: one of the two must need this rule.
+            assertThat(needs(shorter, rule) || needs(kept, rule))
                     .as("rule %d of %s", rule.number(), shorter.rules())
                     .isTrue();
         }
+    }
+
+    private static boolean needs(DecisionTable table, TableRule rule) {
+        DecisionTable less = without(table, Set.of(rule.number()));
+        return GRID.stream().anyMatch(one -> !answer(less, one).equals(answer(table, one)));
     }
 
     private static boolean isGap(AuditFinding finding) {
@@ -174,23 +176,6 @@ class TableAuditPropertyTest {
 
     @Provide
     Arbitrary<DecisionTable> tables() {
-        Arbitrary<String> number = Arbitraries.frequencyOf(
-                Tuple.of(2, Arbitraries.just("-")),
-                Tuple.of(
-                        4,
-                        Combinators.combine(
-                                        Arbitraries.of("<", "<=", ">", ">=", "", "not(%s)"), Arbitraries.of(1, 2, 3))
-                                .as((sign, limit) -> sign.contains("%") ? "not(" + limit + ")" : sign + limit)),
-                Tuple.of(
-                        3,
-                        Arbitraries.of("[1..2]", "(1..2]", "[1..3)", "]2..3[", "(1..3)", "[2..3]", "1, 3", "<1, >2")));
-        Arbitrary<String> word = Arbitraries.of("-", "-", "\"mud\"", "\"sand\"", "not(\"mud\")", "\"mud\",\"sand\"");
-        Arbitrary<String> truth = Arbitraries.of("-", "-", "true", "false");
-        Arbitrary<String> rule = Combinators.combine(number, number, word, truth, Arbitraries.of("A", "B", "C"))
-                .as((a, b, c, d, e) -> String.join("|", a, b, c, d, e));
-        return Combinators.combine(
-                        Arbitraries.of(HitPolicy.class),
-                        rule.list().ofMinSize(1).ofMaxSize(7))
-                .as((policy, rules) -> SmallTable.of(policy, new ArrayList<>(rules).toArray(String[]::new)));
+        return RandomTables.tables(Arbitraries.of(HitPolicy.class));
     }
 }

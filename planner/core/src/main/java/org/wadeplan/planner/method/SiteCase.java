@@ -1,11 +1,8 @@
-package org.wadeplan.planner.method.audit;
+package org.wadeplan.planner.method;
 
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.wadeplan.planner.method.CaseValue;
-import org.wadeplan.planner.method.MethodChooser;
-import org.wadeplan.planner.method.SiteInput;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Site;
 
@@ -22,6 +19,20 @@ public record SiteCase(String site, Map<String, CaseValue> values, Map<String, D
         return round.sites().stream()
                 .map(site -> new SiteCase(site.id(), MethodChooser.caseOf(site, round.consents()), uncertainties(site)))
                 .toList();
+    }
+
+    /** With uncertainties that are stated beside the round, in place of its own where both are. */
+    public SiteCase with(Map<String, Double> stated) {
+        Map<String, Double> all = new LinkedHashMap<>(uncertainties);
+        all.putAll(stated);
+        return new SiteCase(site, values, all);
+    }
+
+    /** With values that were measured, in place of the planned ones. */
+    public SiteCase measured(Map<String, CaseValue> readings) {
+        Map<String, CaseValue> all = new LinkedHashMap<>(values);
+        all.putAll(readings);
+        return new SiteCase(site, all, uncertainties);
     }
 
     private static Map<String, Double> uncertainties(Site site) {
