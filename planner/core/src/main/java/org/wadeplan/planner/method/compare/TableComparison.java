@@ -54,7 +54,11 @@ public record TableComparison(
     private static Optional<SiteChange> change(DecisionTable before, DecisionTable after, SiteCase site) {
         MethodDecision was = MethodChooser.decide(before, site.site(), known(before, site));
         MethodDecision is = MethodChooser.decide(after, site.site(), known(after, site));
-        if (MethodWords.outcome(was).equals(MethodWords.outcome(is))) {
+        boolean bothChosen = was.chosen().isPresent() && is.chosen().isPresent();
+        boolean same = bothChosen
+                ? MethodWords.method(was).equals(MethodWords.method(is))
+                : MethodWords.outcome(was).equals(MethodWords.outcome(is));
+        if (same) {
             return Optional.empty();
         }
         List<String> reasons = new ArrayList<>();
@@ -70,8 +74,7 @@ public record TableComparison(
     }
 
     /** Why the rule that answers in one table does not in the other, where both have it. */
-    private static List<String> failed(
-            DecisionTable other, DecisionTable own, MethodDecision decision, SiteCase site) {
+    private static List<String> failed(DecisionTable other, DecisionTable own, MethodDecision decision, SiteCase site) {
         List<String> words = new ArrayList<>();
         decision.chosen().flatMap(chosen -> own.rule(chosen.rule())).ifPresent(rule -> {
             Optional<TableRule> twin = other.rules().stream()
@@ -87,7 +90,8 @@ public record TableComparison(
                 if (value.isPresent() && !twin.get().cells().get(column).test().holds(value.get())) {
                     words.add("rule " + twin.get().number() + " fails at " + CellWords.input(input) + " "
                             + CellWords.value(input, site.values()) + ", not in "
-                            + CellWords.cell(input, twin.get().cells().get(column).test()));
+                            + CellWords.cell(
+                                    input, twin.get().cells().get(column).test()));
                 }
             }
         });
