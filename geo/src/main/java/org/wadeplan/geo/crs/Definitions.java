@@ -14,8 +14,8 @@ import org.geotools.referencing.crs.DefaultGeographicCRS;
 /** Finds the system that a map file states, by its code or else by what is written about it. */
 final class Definitions {
 
-    /** About a centimetre on the ground. */
-    private static final double SAME_PLACE_DEG = 1e-7;
+    /** About ten centimetres on the ground: some dialects round angles so far that 4 cm come of it. */
+    private static final double SAME_PLACE_DEG = 1e-6;
 
     /** A projection and its inverse that miss by more than this, in the system's unit, were not understood. */
     private static final double ROUND_TRIP = 0.01;

@@ -141,6 +141,7 @@ class EveryCommandTest {
     private static boolean isProgress(String line) {
         return List.of("reaches", "methods and effort", "kit and turnaround", "loads and briefings")
                         .contains(line)
-                || line.matches("(order of visits|distances along the streams|distances across the ground|limits|candidates), \\d+ %");
+                || line.matches(
+                        "(order of visits|distances along the streams|distances across the ground|limits|candidates), \\d+ %");
     }
 }

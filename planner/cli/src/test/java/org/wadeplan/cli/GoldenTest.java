@@ -19,6 +19,7 @@ class GoldenTest {
         "check ROUND, check.txt",
         "reach lay ROUND --stakes, reach-lay.txt",
         "reach draw ROUND --size 8 --strata catchment, reach-draw.txt",
+        "reach search ROUND --best 5 --site OUN-02, reach-search.txt",
         "method decide ROUND, method-decide.txt",
         "decon steps ROUND, decon-steps.txt"
     })

@@ -13,6 +13,7 @@ import java.io.IOException;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.wadeplan.geo.draw.Allocation;
 import org.wadeplan.geo.search.SearchRules;
 import org.wadeplan.geo.terrain.Slope;
 import org.wadeplan.planner.method.MethodOutcome;
@@ -28,6 +29,7 @@ final class PlanShapes extends SimpleModule {
         setMixInAnnotation(MethodOutcome.class, NamedOutcome.class);
         setMixInAnnotation(Slope.class, NamedSlope.class);
         setMixInAnnotation(SearchRules.Layout.class, NamedLayout.class);
+        setMixInAnnotation(Allocation.class, NamedAllocation.class);
     }
 
     /** A sealed outcome carries its name. */
@@ -55,6 +57,15 @@ final class PlanShapes extends SimpleModule {
         @JsonSubTypes.Type(value = SearchRules.EndToEnd.class, name = "end-to-end")
     })
     private interface NamedLayout {}
+
+    /** How a draw's size was shared says so itself. */
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "how")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = Allocation.Proportional.class, name = "proportional"),
+        @JsonSubTypes.Type(value = Allocation.Equal.class, name = "equal"),
+        @JsonSubTypes.Type(value = Allocation.Given.class, name = "given")
+    })
+    private interface NamedAllocation {}
 
     /** A line as {@code [[east, north], ...]} to the millimetre. */
     private static final class LineWriter extends StdSerializer<LineString> {

@@ -96,6 +96,8 @@ class DrawFilesTest {
         JsonNode record = new JsonMapper().readTree(temp.resolve("draw.json").toFile());
 
         assertThat(record.path("request").path("seed").asLong()).isEqualTo(4);
+        assertThat(record.path("request").path("allocation").path("how").asText())
+                .isEqualTo("equal");
         assertThat(record.path("framePrint").asText()).hasSize(64);
         assertThat(record.path("inputHash").asText()).isEqualTo(ROUND.hash().whole());
         assertThat(record.path("program").asText()).isNotBlank();

@@ -81,8 +81,7 @@ public final class MapView extends BorderPane {
                 "picture.all",
                 "picture.selected",
                 "site.previous",
-                "site.next",
-                "reach.search")) {
+                "site.next")) {
             tools.getChildren().add(CommandMenus.button(commands.named(id)));
         }
         return tools;

@@ -59,7 +59,7 @@ public final class StubDesk implements RoundDesk {
                 List.of());
     }
 
-    /** The invented week has too little stream for a search; its answer is the real one. */
+    /** The invented week lies on the demo's streams, so the search is the real one. */
     @Override
     public CandidateReport candidates(Round round, WorkProgress progress) {
         asked.add("candidates");
