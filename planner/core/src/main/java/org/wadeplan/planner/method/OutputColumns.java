@@ -73,14 +73,17 @@ final class OutputColumns {
             for (int column = 0; column < table.outputs().size(); column++) {
                 TableOutput output = table.outputs().get(column);
                 Optional<String> given = rule.outputs().get(column);
-                if (!output.values().isEmpty()
-                        && given.isPresent()
-                        && !output.values().contains(given.get())) {
+                // An unknown method is reported by its name already, unless the order of the outputs decides.
+                boolean asked =
+                        table.hitPolicy().byOutputValues() || !output.name().equals(DecisionTable.METHOD_OUTPUT);
+                boolean listed = output.values().isEmpty()
+                        || given.map(output.values()::contains).orElse(true);
+                if (asked && !listed) {
                     problems.add(Problem.error(
                             "output-not-listed",
                             SourcePlace.part(table.file(), "rule " + rule.number())
                                     .column(output.name()),
-                            "the output \"" + given.get() + "\", which the column's output values lack",
+                            "the output \"" + given.orElse("") + "\", which the column's output values lack",
                             String.join(", ", output.values()),
                             "correct the output, or add it to the output values"));
                 }

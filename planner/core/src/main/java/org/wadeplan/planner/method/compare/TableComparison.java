@@ -54,7 +54,11 @@ public record TableComparison(
     private static Optional<SiteChange> change(DecisionTable before, DecisionTable after, SiteCase site) {
         MethodDecision was = MethodChooser.decide(before, site.site(), known(before, site));
         MethodDecision is = MethodChooser.decide(after, site.site(), known(after, site));
-        if (MethodWords.outcome(was).equals(MethodWords.outcome(is))) {
+        boolean bothChosen = was.chosen().isPresent() && is.chosen().isPresent();
+        boolean same = bothChosen
+                ? MethodWords.method(was).equals(MethodWords.method(is))
+                : MethodWords.outcome(was).equals(MethodWords.outcome(is));
+        if (same) {
             return Optional.empty();
         }
         List<String> reasons = new ArrayList<>();

@@ -30,7 +30,8 @@ public final class PeerEngine {
     /** The engine reads the DMN file that we write. */
     public static PeerEngine of(DecisionTable table) {
         byte[] file = DmnWriter.text(table).getBytes(StandardCharsets.UTF_8);
-        return new PeerEngine(ENGINE.parseDecision("decision", new ByteArrayInputStream(file)));
+        String id = table.id().isEmpty() ? "decision" : table.id();
+        return new PeerEngine(ENGINE.parseDecision(id, new ByteArrayInputStream(file)));
     }
 
     /** The results in their order, none where no rule matches; empty where the hit policy forbids what matched. */
