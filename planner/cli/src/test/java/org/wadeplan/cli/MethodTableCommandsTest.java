@@ -39,7 +39,7 @@ class MethodTableCommandsTest {
     void theAuditOfTheCorrectedTableEndsWithZeroAndStillPromisesNothing() {
         CommandRun run = CommandRun.of("method", "audit", CORRECTED);
         assertThat(run.code()).isEqualTo(ExitCode.FINE);
-        assertThat(run.out()).contains("Every case has one answer", "only you can know");
+        assertThat(run.words()).contains("Every case has one answer", "only you can know");
     }
 
     @Test
