@@ -215,5 +215,4 @@ class MapFileSystemsTest {
                         .getLength())
                 .isEqualTo(1066, within(2.0));
     }
-
 }

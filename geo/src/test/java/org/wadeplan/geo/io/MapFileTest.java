@@ -5,7 +5,6 @@ import static org.wadeplan.geo.io.AgencyFile.PLACE;
 import static org.wadeplan.geo.io.AgencyFile.UTM27;
 import static org.wadeplan.geo.io.AgencyFile.agency;
 import static org.wadeplan.geo.io.AgencyFile.columns;
-import static org.wadeplan.geo.io.AgencyFile.line;
 import static org.wadeplan.geo.io.AgencyFile.query;
 import static org.wadeplan.geo.io.AgencyFile.sentences;
 import static org.wadeplan.geo.io.GeoPackageTest.wkt;
@@ -70,7 +69,8 @@ class MapFileTest {
 
     @Test
     void theIdOfAFeatureStandsInForItsCode() throws Exception {
-        Checked<FeatureLayer> answer = MapFile.read(agency(folder, "streams"), query(ColumnMapping.NONE, ""), PLACE, UTM27);
+        Checked<FeatureLayer> answer =
+                MapFile.read(agency(folder, "streams"), query(ColumnMapping.NONE, ""), PLACE, UTM27);
 
         assertThat(answer.value().orElseThrow().features())
                 .extracting(feature -> feature.text("code").orElse("-"))
@@ -187,7 +187,8 @@ class MapFileTest {
                 + " \"coordinates\": [-20.84, 46.02]}}"
                 + ",{\"type\": \"Feature\", \"properties\": {\"code\": \"D\"}, \"geometry\": {\"type\": \"Circle\","
                 + " \"coordinates\": [-20.84, 46.02]}}";
-        Checked<FeatureLayer> answer = geoJson(geoJsonLine("[-20.84, 46.02], [-20.84, 46.03]") + rest, ColumnMapping.NONE);
+        Checked<FeatureLayer> answer =
+                geoJson(geoJsonLine("[-20.84, 46.02], [-20.84, 46.03]") + rest, ColumnMapping.NONE);
 
         assertThat(answer.value().orElseThrow().features())
                 .extracting(feature -> feature.text("code").orElse("-") + " "

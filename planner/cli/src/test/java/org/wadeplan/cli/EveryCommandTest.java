@@ -38,6 +38,7 @@ class EveryCommandTest {
         commands.put("reach draw", List.of("--size", "5", "--out", "OUT"));
         commands.put("reach search", List.of("--out", "OUT"));
         commands.put("method decide", List.of());
+        commands.put("method margin", List.of());
         commands.put("effort plan", List.of());
         commands.put("decon steps", List.of());
         commands.put("week plan", quick);
@@ -76,8 +77,9 @@ class EveryCommandTest {
     @Test
     void everyCommandIsTried() {
         TreeSet<String> tried = new TreeSet<>(ROUND_COMMANDS.keySet());
-        // These take no round: DemoCommandTest, WrongUseTest and EffortCommandsTest run them.
+        // These take no round: DemoCommandTest, WrongUseTest, EffortCommandsTest, MethodTableCommandsTest run them.
         tried.addAll(List.of("demo", "window", "help", "effort detect", "effort sums"));
+        tried.addAll(List.of("method audit", "method compare", "method convert", "method try"));
         assertThat(new TreeSet<>(leaves(tree(), ""))).isEqualTo(tried);
     }
 

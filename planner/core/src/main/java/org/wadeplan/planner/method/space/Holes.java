@@ -36,8 +36,8 @@ public final class Holes {
      * @param first boxes known to be holes, to be grown before any other
      */
     public static Listed of(TableSpace space, Box within, List<Box> cover, List<Box> first) {
-        Holes holes =
-                new Holes(space, cover.stream().filter(box -> !box.isVoid()).toList());
+        Holes holes = new Holes(
+                space, cover.stream().filter(box -> box.intersects(within)).toList());
         first.forEach(box -> holes.add(box, within));
         CoverSearch search = new CoverSearch(holes.cover);
         search.holes(within, hole -> holes.add(hole, within));
