@@ -124,12 +124,16 @@ final class DirectionCheck {
         if (beginsInSource && in[lower] > 1 && isOnlyOne(upper, line, false)) {
             return "all lines at " + place(upper) + " begin there and none leads to it; of them this one alone could";
         }
-        boolean deadEnd = in[lower] == 1 && out[lower] == 0 && in[upper] > 0 && out[upper] > 1;
-        if (deadEnd && (rises(line) || (mayRise(line) && anotherLeadsOn(line)))) {
+        if (isDeadEnd(lower) && out[upper] > 1 && (rises(line) || (mayRise(line) && anotherLeadsOn(line)))) {
             return "it leaves " + place(upper) + " beside another line and ends at " + place(lower)
                     + " without a mouth, as a tributary drawn the wrong way does";
         }
         return "";
+    }
+
+    /** Whether one line ends at a node and nothing else is there. */
+    private boolean isDeadEnd(int node) {
+        return in[node] == 1 && out[node] == 0;
     }
 
     /** Whether no other line that ends (or begins) at the node could be turned as well without making such a node. */
@@ -141,7 +145,9 @@ final class DirectionCheck {
         for (int i = 0; i < count; i++) {
             int other = graph.line(ending ? graph.arriving(node, i) : graph.leaving(node, i));
             int far = ending ? upper(other) : lower(other);
-            boolean could = other != line && !turned.get(other) && (ending ? out[far] > 1 : in[far] > 1);
+            // A line that begins here and just ends would be a spring if turned: likelier than any other.
+            boolean couldTurn = ending ? out[far] > 1 : in[far] > 1 || isDeadEnd(far);
+            boolean could = other != line && !turned.get(other) && couldTurn;
             if (could && mayRise(other)) {
                 return false;
             }

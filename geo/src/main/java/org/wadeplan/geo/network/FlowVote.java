@@ -110,23 +110,33 @@ final class FlowVote {
                         + first.code() + ", or for each with as-drawn: or reverse: and its code"));
     }
 
+    /** Lines that were asked about already, or of which a person has said how they run, are not doubted again. */
     private void doubt(int[] connected) {
-        FallVote vote = vote(connected);
+        int[] open = IntStream.of(connected).filter(this::isUndoubted).toArray();
+        FallVote vote = vote(open);
         if (!vote.isClearlyUp()) {
             return;
         }
-        DrawnPiece first = pieces.get(connected[0]);
-        boolean asIs = faults.answered("as-drawn-all:" + first.code());
-        if (!asIs
+        DrawnPiece first = pieces.get(open[0]);
+        boolean one = open.length == 1;
+        String id = (one ? "reverse:" : "reverse-all:") + first.code();
+        String asDrawn = id.replace("reverse", "as-drawn");
+        boolean turn = !faults.answered(asDrawn)
                 && faults.mayImprove(
-                        "reverse-all:" + first.code(),
+                        id,
                         "stream-flow-uphill",
                         first.place(),
-                        named(connected) + " seem to run uphill: of " + connected(connected) + vote.words()
-                                + " (if that is right, say --accept as-drawn-all:" + first.code() + ")",
-                        "all of them are turned round")) {
-            turn(connected);
+                        named(open) + (one ? " seems" : " seem") + " to run uphill: of " + connected(open)
+                                + vote.words() + " (if that is right, say --accept " + asDrawn + ")",
+                        one ? "it is turned round" : "all of them are turned round");
+        if (turn) {
+            turn(open);
         }
+    }
+
+    private boolean isUndoubted(int line) {
+        String code = pieces.get(line).code();
+        return !faults.hasOffered("reverse:" + code) && !faults.answered("as-drawn:" + code);
     }
 
     private static String connected(int[] lines) {

@@ -26,7 +26,12 @@ public record StreamRules(double snapToleranceM, double gapMaxM, Elevation eleva
         return new StreamRules(changedM, gapMaxM, elevation, elevationStepM);
     }
 
-    public StreamRules with(Elevation grid) {
-        return new StreamRules(snapToleranceM, gapMaxM, grid, elevationStepM);
+    /**
+     * With a grid.
+     *
+     * @param stepM the grid's own step; a finer one than before changes nothing, since grids are rougher than their digits
+     */
+    public StreamRules with(Elevation grid, double stepM) {
+        return new StreamRules(snapToleranceM, gapMaxM, grid, Math.max(elevationStepM, stepM));
     }
 }

@@ -43,7 +43,11 @@ public record Score(double points, double lowest, double highest, List<Part> par
         if (full == 0) {
             return new Score(0, 0, 0, parts);
         }
-        return new Score(
-                100 * (earned + unknown / 2) / full, 100 * earned / full, 100 * (earned + unknown) / full, parts);
+        return new Score(points(earned, unknown, full), 100 * earned / full, 100 * (earned + unknown) / full, parts);
+    }
+
+    /** Points of known parts, half those of unknown ones, of all that there are: 0 to 100. */
+    static double points(double earned, double unknown, double full) {
+        return full == 0 ? 0 : 100 * (earned + unknown / 2) / full;
     }
 }

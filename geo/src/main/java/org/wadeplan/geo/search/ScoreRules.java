@@ -46,6 +46,6 @@ public record ScoreRules(Part clearance, Part walkIn, Part lengthSpread, Part sl
 
     /** Points of all parts together, at best. */
     double fullWeight() {
-        return clearance.weight() + walkIn.weight() + lengthSpread.weight() + slope.weight() + width.weight();
+        return clearance.weight() + lengthSpread.weight() + width.weight() + slope.weight() + walkIn.weight();
     }
 }

@@ -28,28 +28,29 @@ final class Scorer {
 
     /**
      * No score of this start can be above this, 0 to 100: slope and access count in full where any are known. In figures
-     * alone, since a nation has millions of starts.
+     * alone, since a nation has millions of starts, and added up in the order of {@link Score#of}, so that it is the score
+     * itself where nothing is left to ask.
      */
     double atMost(int run, double fromM, double toM) {
         List<LineStretch> stretches = runs.stretches(run, fromM, toM);
         Optional<MeanWidth> width = ground.facts().width(longest(stretches));
-        double points = earned(rules.clearance(), Math.min(nearestM(run, fromM, toM), rules.fullClearanceM()));
+        double earned = earned(rules.clearance(), Math.min(nearestM(run, fromM, toM), rules.fullClearanceM()));
+        double unknown = 0;
         if (width.isPresent()) {
-            points += earned(rules.width(), width.get().widthM());
-            points += rules.lengthSpread().weight() == 0
+            double widthM = width.get().widthM();
+            earned += rules.lengthSpread().weight() == 0
                     ? 0
-                    : earned(
-                            rules.lengthSpread(),
-                            LengthBand.spreadShare(
-                                    shape(ground, stretches), width.get().widthM()));
+                    : earned(rules.lengthSpread(), LengthBand.spreadShare(shape(ground, stretches), widthM));
+            earned += earned(rules.width(), widthM);
         } else {
-            points += (rules.width().weight() + rules.lengthSpread().weight()) / 2;
+            unknown += rules.lengthSpread().weight();
+            unknown += rules.width().weight();
         }
-        points += rules.slope().weight() / (ground.facts().knowsSlopes() ? 1 : 2);
-        points += rules.walkIn().weight() / (ground.facts().knowsWalkIns() ? 1 : 2);
-        double full = rules.fullWeight();
-        // One part in a billion more, so that another order of adding up never puts the true score above.
-        return full == 0 ? 0 : 100 * points / full * (1 + 1e-9);
+        earned += ground.facts().knowsSlopes() ? rules.slope().weight() : 0;
+        unknown += ground.facts().knowsSlopes() ? 0 : rules.slope().weight();
+        earned += ground.facts().knowsWalkIns() ? rules.walkIn().weight() : 0;
+        unknown += ground.facts().knowsWalkIns() ? 0 : rules.walkIn().weight();
+        return Score.points(earned, unknown, rules.fullWeight());
     }
 
     private static double earned(ScoreRules.Part rule, double figure) {

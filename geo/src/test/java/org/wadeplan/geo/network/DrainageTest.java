@@ -4,14 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 
 class DrainageTest {
 
@@ -124,25 +119,5 @@ class DrainageTest {
                 .containsExactly(OptionalInt.of(2), OptionalInt.of(3), OptionalInt.of(2), OptionalInt.of(5));
         assertThat(List.of(order.strahler(2), order.strahler(4), order.strahler(7), order.strahler(8)))
                 .containsExactly(OptionalInt.of(2), OptionalInt.of(2), OptionalInt.of(2), OptionalInt.of(3));
-    }
-
-    @Test
-    void aLineBelongsToTheOutlineThatHoldsMostOfIt() {
-        GeometryFactory shapes = new GeometryFactory();
-        Geometry west = shapes.toGeometry(new Envelope(0, 100, 0, 100));
-        Geometry east = shapes.toGeometry(new Envelope(100, 300, 0, 100));
-        CatchmentMembership membership = new CatchmentMembership(Map.of("WEST", west, "EAST", east));
-
-        assertThat(membership.of(StreamNetworkTest.line("LINESTRING (70 50, 170 50)")))
-                .isEqualTo(new CatchmentMembership.Share(Optional.of("EAST"), 70, 100));
-        assertThat(membership
-                        .of(StreamNetworkTest.line("LINESTRING (50 50, 150 50)"))
-                        .code())
-                .as("of equal shares the first by code")
-                .contains("EAST");
-        assertThat(membership
-                        .of(StreamNetworkTest.line("LINESTRING (0 500, 10 500)"))
-                        .code())
-                .isEmpty();
     }
 }

@@ -25,6 +25,10 @@ final class Commands {
                         .addSubcommand(new MethodCompareCommand(console))
                         .addSubcommand(new MethodMarginCommand(console))
                         .addSubcommand(new MethodConvertCommand(console)))
+                .addSubcommand(new CommandLine(new EffortGroup())
+                        .addSubcommand(new EffortPlanCommand(console))
+                        .addSubcommand(new EffortDetectCommand(console))
+                        .addSubcommand(new EffortSumsCommand(console)))
                 .addSubcommand(new CommandLine(new KitGroup()).addSubcommand(new KitListCommand(console)))
                 .addSubcommand(new CommandLine(new DeconGroup()).addSubcommand(new DeconStepsCommand(console)))
                 .addSubcommand(new CommandLine(new WeekGroup())
@@ -93,6 +97,12 @@ final class Commands {
             mixinStandardHelpOptions = true,
             description = "which method fits each site, and by which rule")
     private static final class MethodGroup extends Group {}
+
+    @Command(
+            name = "effort",
+            mixinStandardHelpOptions = true,
+            description = "how long each visit takes, which settings to start from, how many packs, what it meets")
+    private static final class EffortGroup extends Group {}
 
     @Command(name = "kit", mixinStandardHelpOptions = true, description = "what each crew loads, and what is short")
     private static final class KitGroup extends Group {}

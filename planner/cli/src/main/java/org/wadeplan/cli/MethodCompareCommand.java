@@ -105,10 +105,7 @@ final class MethodCompareCommand implements Callable<Integer> {
             text.addAll(TextTable.hanging("  " + site.site() + "  ", site.before() + " becomes " + site.after()));
             site.reasons().forEach(reason -> text.addAll(TextTable.hanging("      ", reason)));
         });
-        text.add(
-                comparison.regions().isEmpty()
-                        ? "Every case comes out the same."
-                        : "Cases that come out otherwise:");
+        text.add(comparison.regions().isEmpty() ? "Every case comes out the same." : "Cases that come out otherwise:");
         comparison.regions().stream().limit(MOST_REGIONS).forEach(region -> {
             String where = region.where().isEmpty() ? "every case" : String.join("; ", region.where());
             text.addAll(TextTable.hanging("  - ", where + ": " + region.before() + " becomes " + region.after()));

@@ -93,14 +93,18 @@ final class MethodDecideCommand extends RoundCommand {
                 .filter(one -> site.equals(Optional.of(one.site())))
                 .findFirst();
         if (known.isEmpty()) {
-            return unknown("--measured without --site", "", round.sites().stream().map(Site::id).toList());
+            return unknown(
+                    "--measured without --site",
+                    "",
+                    round.sites().stream().map(Site::id).toList());
         }
         Checked<Map<String, CaseValue>> readings = GivenValues.of(round.methodTable(), measured);
         if (readings.value().isEmpty()) {
             console().problems(readings.problems());
             return ExitCode.USAGE;
         }
-        WalkOver walk = WalkOver.of(round.methodTable(), known.get(), readings.value().get());
+        WalkOver walk =
+                WalkOver.of(round.methodTable(), known.get(), readings.value().get());
         return show(
                 round,
                 MethodFindings.of(round, List.of(walk.measured())),

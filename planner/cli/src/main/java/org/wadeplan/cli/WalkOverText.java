@@ -49,8 +49,7 @@ final class WalkOverText {
         }
         String wanted = MethodWords.method(walk.planned());
         Optional<ReachShift> shift = lengthM(round, site)
-                .flatMap(length ->
-                        ReachShift.smallest(round.methodTable(), site, round.depths(), length, wanted));
+                .flatMap(length -> ReachShift.smallest(round.methodTable(), site, round.depths(), length, wanted));
         return TextTable.hanging(
                 "  shift   ",
                 shift.map(by -> String.format(

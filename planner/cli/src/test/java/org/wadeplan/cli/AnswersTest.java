@@ -92,6 +92,8 @@ class AnswersTest {
                         "check " + ROUND,
                         "reach lay --stakes " + ROUND,
                         "method decide " + ROUND,
+                        "effort plan " + ROUND,
+                        "effort plan --json --site BRN-01 " + ROUND,
                         "decon steps --json " + ROUND,
                         "week plan --no-write --iterations 20 " + ROUND,
                         "kit list --iterations 20 " + TROUBLED,

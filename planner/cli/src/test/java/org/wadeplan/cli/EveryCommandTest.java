@@ -39,6 +39,7 @@ class EveryCommandTest {
         commands.put("reach search", List.of("--out", "OUT"));
         commands.put("method decide", List.of());
         commands.put("method margin", List.of());
+        commands.put("effort plan", List.of());
         commands.put("decon steps", List.of());
         commands.put("week plan", quick);
         commands.put("week verify", List.of("--plan", "PLAN"));
@@ -76,8 +77,8 @@ class EveryCommandTest {
     @Test
     void everyCommandIsTried() {
         TreeSet<String> tried = new TreeSet<>(ROUND_COMMANDS.keySet());
-        // These take no round: DemoCommandTest, WrongUseTest and MethodTableCommandsTest run them.
-        tried.addAll(List.of("demo", "window", "help"));
+        // These take no round: DemoCommandTest, WrongUseTest, MethodTableCommandsTest and EffortCommandsTest run them.
+        tried.addAll(List.of("demo", "window", "help", "effort detect", "effort sums"));
         tried.addAll(List.of("method audit", "method compare", "method convert", "method try"));
         assertThat(new TreeSet<>(leaves(tree(), ""))).isEqualTo(tried);
     }

@@ -21,6 +21,7 @@ class GoldenTest {
         "reach draw ROUND --size 8 --strata catchment, reach-draw.txt",
         "reach search ROUND --best 5 --site OUN-02, reach-search.txt",
         "method decide ROUND, method-decide.txt",
+        "effort plan ROUND, effort-plan.txt",
         "decon steps ROUND, decon-steps.txt"
     })
     void answersAsBefore(String line, String file) throws IOException {

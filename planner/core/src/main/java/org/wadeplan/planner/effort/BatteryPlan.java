@@ -7,72 +7,79 @@ import java.util.OptionalDouble;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.planner.round.PackPower;
 import org.wadeplan.planner.round.PackSeconds;
 import org.wadeplan.planner.round.Site;
 
-/** How many packs to carry: button seconds expected, with a reserve, by what one pack gives in this water. */
+/**
+ * How many packs to carry: button seconds expected, with a reserve, by what one pack gives in this water. That is read from
+ * the round's table and, where pack and electrodes were measured, worked out from power too; the lesser of the two counts.
+ */
 final class BatteryPlan {
 
-    private final History history;
     private final List<PackSeconds> packSeconds;
     private final double reserveFactor;
-
-    /** Button seconds expected, and where the figure comes from. */
-    private record Expected(int shockS, String from) {}
+    private final Optional<PackPower> packPower;
 
     /** What one pack gives, and where the figure comes from. */
     private record Usable(int usableS, String from) {}
 
-    BatteryPlan(History history, List<PackSeconds> packSeconds, double reserveFactor) {
-        this.history = history;
+    BatteryPlan(List<PackSeconds> packSeconds, double reserveFactor, Optional<PackPower> packPower) {
         this.packSeconds = packSeconds.stream()
                 .sorted(Comparator.comparing(PackSeconds::conductivityMaxUsCm))
                 .toList();
         this.reserveFactor = reserveFactor;
+        this.packPower = packPower;
     }
 
-    /** Whole packs, the reserve included; a problem where history, width or the table of packs leave it open. */
-    Checked<BatteryNeed> of(Site site) {
-        return expected(site).then(expected -> usable(site).map(usable -> need(expected, usable)));
+    /** Whole packs, the reserve included; a problem where the table of packs leaves it open. */
+    Checked<BatteryNeed> of(Site site, ShockTime shock, Optional<StartSettings> settings) {
+        return byTable(site).map(table -> {
+            Optional<Usable> power = settings.flatMap(this::byPower);
+            return need(shock, power.filter(p -> p.usableS() < table.usableS()).orElse(table), power, table);
+        });
     }
 
-    private BatteryNeed need(Expected expected, Usable usable) {
-        double exact = reserveFactor * expected.shockS() / usable.usableS();
+    private BatteryNeed need(ShockTime shock, Usable usable, Optional<Usable> power, Usable table) {
+        double exact = reserveFactor * shock.p50S() / usable.usableS();
         int packs = Math.max(1, Plain.ceil(exact));
-        String explanation = expected.from() + ": " + expected.shockS() + " s of button time; with a reserve of "
+        String explanation = shock.basis() + ": " + shock.p50S() + " s of button time; with a reserve of "
                 + Plain.number(reserveFactor, 2) + " times, by " + usable.usableS() + " s from a pack (" + usable.from()
-                + "), that is " + Plain.number(exact, 2) + ", so " + packs + (packs == 1 ? " pack" : " packs");
-        return new BatteryNeed(expected.shockS(), usable.usableS(), reserveFactor, packs, explanation);
+                + "), that is " + Plain.number(exact, 2) + ", so " + packs + (packs == 1 ? " pack" : " packs")
+                + power.map(other -> other.usableS() < table.usableS()
+                                ? "; the table says " + table.usableS() + " s"
+                                : "; by power " + other.usableS() + " s (" + other.from() + ")")
+                        .orElse("");
+        return new BatteryNeed(shock.p50S(), usable.usableS(), reserveFactor, packs, explanation);
     }
 
-    private Checked<Expected> expected(Site site) {
-        List<Double> past = history.shockS(site.id());
-        if (!past.isEmpty()) {
-            String from = past.size() == 1 ? "one earlier visit" : "median of " + past.size() + " earlier visits";
-            return Checked.of(new Expected(Plain.ceil(Quantile.median(past)), from));
+    /** Energy by mean power at the advised voltage; empty where any part of it is not known. */
+    private Optional<Usable> byPower(StartSettings settings) {
+        if (packPower.isEmpty()
+                || settings.adviceVoltageV().isEmpty()
+                || settings.todayAmbientUsCm().isEmpty()) {
+            return Optional.empty();
         }
-        List<Double> perWidthM = history.shockSPerWidthM();
-        OptionalDouble widthM = site.conditions().widthM();
-        if (perWidthM.isEmpty() || widthM.isEmpty()) {
-            return Checked.failed(problem(
-                    "shock-time-unknown",
-                    site,
-                    "width_m",
-                    "no earlier electrofishing here, and no width or no visit elsewhere to model the button time from",
-                    "measure the width, or carry as many packs as the operator asks for"));
+        PackPower pack = packPower.get();
+        double voltageV = settings.adviceVoltageV().getAsInt();
+        double ohm = PowerTransfer.resistanceOhm(
+                pack.resistanceAt100Ohm(), settings.todayAmbientUsCm().getAsDouble());
+        double meanW =
+                PulseDuty.meanPowerW(voltageV, voltageV / ohm, settings.last().dutyPct());
+        if (meanW <= 0) {
+            return Optional.empty();
         }
-        double medianSPerM = Quantile.median(perWidthM);
-        String from = "modelled, no history here: " + Plain.number(medianSPerM, 0)
-                + " s for each metre of width (median of " + perWidthM.size() + " visits of the round) times "
-                + Plain.number(widthM.getAsDouble(), 1) + " m";
-        return Checked.of(new Expected(Plain.ceil(medianSPerM * widthM.getAsDouble()), from));
+        double usableWh = BatteryEnergy.usableWh(pack.packWh(), pack.depthOfDischarge(), pack.efficiency(), 100);
+        String from =
+                Plain.number(usableWh, 1) + " Wh at " + Plain.number(meanW, 0) + " W mean, by the advised settings";
+        return Optional.of(
+                new Usable((int) Math.max(1, Math.floor(60 * BatteryEnergy.minutes(usableWh, meanW))), from));
     }
 
-    private Checked<Usable> usable(Site site) {
+    private Checked<Usable> byTable(Site site) {
         OptionalDouble ambient = site.conditions().conductivityUsCm();
         if (packSeconds.isEmpty()) {
-            return Checked.failed(problem(
-                    "pack-seconds-missing", site, "conductivity_us_cm", "pack_seconds.csv is empty", "fill it in"));
+            return Checked.failed(problem("pack-seconds-missing", site, "pack_seconds.csv is empty", "fill it in"));
         }
         if (ambient.isEmpty()) {
             PackSeconds least = packSeconds.stream()
@@ -95,16 +102,15 @@ final class BatteryPlan {
         return problem(
                 "conductivity-above-packs",
                 site,
-                "conductivity_us_cm",
                 Plain.number(ambientUsCm, 1) + " µS/cm is above the last row of pack_seconds.csv ("
                         + Plain.number(top, 1) + "): packs run down faster there than anyone has written down",
                 "add a row that was measured in such water, or use another method");
     }
 
-    private static Problem problem(String code, Site site, String column, String found, String remedy) {
+    private static Problem problem(String code, Site site, String found, String remedy) {
         return Problem.error(
                 code,
-                SourcePlace.part("sites.csv", site.id()).column(column),
+                SourcePlace.part("sites.csv", site.id()).column("conductivity_us_cm"),
                 found + ", so the number of packs cannot be worked out",
                 "what the number of packs rests on",
                 remedy);

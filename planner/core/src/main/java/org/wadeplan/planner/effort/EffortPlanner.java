@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.method.MethodDecision;
@@ -19,13 +20,22 @@ public final class EffortPlanner {
 
     private final TimeOnSite time;
     private final StartSettingsAdvice settings;
+    private final ShockTimeModel shock;
     private final BatteryPlan batteries;
+
+    /** Button time, and packs where the table of packs covers the water. */
+    private record Power(Optional<ShockTime> shock, Optional<BatteryNeed> packs) {
+
+        static final Power NONE = new Power(Optional.empty(), Optional.empty());
+    }
 
     private EffortPlanner(EffortRules rules, List<PastVisit> pastVisits, List<Method> methods) {
         History history = new History(pastVisits, methods);
         this.time = new TimeOnSite(history);
-        this.settings = new StartSettingsAdvice(history, rules.conductivityRule(), rules.powerTransfer());
-        this.batteries = new BatteryPlan(history, rules.packSeconds(), rules.reserveFactor());
+        this.settings = new StartSettingsAdvice(history, rules.conductivityRule(), rules.advice());
+        this.shock = new ShockTimeModel(history);
+        this.batteries = new BatteryPlan(
+                rules.packSeconds(), rules.reserveFactor(), rules.electric().packPower());
     }
 
     /**
@@ -38,10 +48,17 @@ public final class EffortPlanner {
                 .toList();
     }
 
-    /** What stands in the way of a figure: an unknown width, water that the table of packs does not cover. */
+    /**
+     * What stands in the way of a figure: an unknown width, water that the table of packs does not cover; and what a person
+     * should look into before going by the settings.
+     */
     public static List<Problem> findings(Round round, List<MethodDecision> decisions) {
-        return all(round, decisions).stream()
-                .flatMap(visit -> visit.problems().stream())
+        EffortRules rules = EffortRules.of(round);
+        return Stream.of(
+                        all(round, decisions).stream().flatMap(visit -> visit.problems().stream()),
+                        CeilingCheck.findings(round.pastVisits(), rules.conductivityRule(), rules.advice()).stream(),
+                        SettingsFindings.of(round, plan(round, decisions), rules.powerTransfer()).stream())
+                .flatMap(findings -> findings)
                 .sorted(Problem.WORST_FIRST)
                 .toList();
     }
@@ -74,8 +91,9 @@ public final class EffortPlanner {
             problems.addAll(effort.problems());
         }
         boolean electric = method.kind() == MethodKind.ELECTROFISHING;
-        Optional<Checked<BatteryNeed>> packs = electric ? Optional.of(batteries.of(site)) : Optional.empty();
-        packs.ifPresent(checked -> problems.addAll(checked.problems()));
+        Optional<StartSettings> start = electric ? settings.of(site) : Optional.empty();
+        Checked<Power> power = electric ? power(site, start) : Checked.of(Power.NONE);
+        problems.addAll(power.problems());
         if (parts.size() < method.parts().size()) {
             return Checked.failed(problems);
         }
@@ -84,8 +102,16 @@ public final class EffortPlanner {
                         site.id(),
                         method.id(),
                         List.copyOf(parts),
-                        electric ? settings.of(site) : Optional.empty(),
-                        packs.flatMap(Checked::value)),
+                        start,
+                        power.value().flatMap(Power::packs),
+                        power.value().flatMap(Power::shock)),
                 problems);
+    }
+
+    private Checked<Power> power(Site site, Optional<StartSettings> start) {
+        return shock.of(site).then(time -> {
+            Checked<BatteryNeed> packs = batteries.of(site, time, start);
+            return Checked.of(new Power(Optional.of(time), packs.value()), packs.problems());
+        });
     }
 }

@@ -51,6 +51,21 @@ final class History {
                 .toList();
     }
 
+    /** Median number of fish that the site's earlier visits of a kind handled, or else those of the whole round. */
+    OptionalDouble medianFishCount(String site, MethodKind kind) {
+        List<Double> here = fishCounts(of(site, kind));
+        List<Double> counts = here.isEmpty()
+                ? fishCounts(visits.stream().filter(visit -> kind(visit).equals(Optional.of(kind))))
+                : here;
+        return counts.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Quantile.median(counts));
+    }
+
+    private static List<Double> fishCounts(Stream<PastVisit> visits) {
+        return visits.flatMap(visit -> visit.fishCount().stream().boxed())
+                .map(Integer::doubleValue)
+                .toList();
+    }
+
     /** Median of the widths that earlier visits measured, m; empty where none did. */
     OptionalDouble medianWidthM(String site) {
         List<Double> widths = visits.stream()

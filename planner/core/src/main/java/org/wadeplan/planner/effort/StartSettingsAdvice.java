@@ -3,16 +3,15 @@ package org.wadeplan.planner.effort;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.wadeplan.planner.round.Conditions;
-import org.wadeplan.planner.round.ConductivityBasis;
 import org.wadeplan.planner.round.ConductivityRule;
 import org.wadeplan.planner.round.ElectricSettings;
 import org.wadeplan.planner.round.PastVisit;
 import org.wadeplan.planner.round.Site;
+import org.wadeplan.planner.round.VoltageCeiling;
 
-/** Last visit's settings, with the voltage rescaled to today's water beside them. */
+/** Last visit's settings, with the voltage rescaled to today's water and the round's ceiling beside them. */
 final class StartSettingsAdvice {
 
     private static final String ALWAYS =
@@ -20,49 +19,45 @@ final class StartSettingsAdvice {
                     + " as fish need, stop rising once they recover quickly. The operator decides; the local code, the permit and"
                     + " their ceilings come first.";
 
+    private static final String NO_CEILING =
+            "No row of voltage_ceilings.csv covers this water: read the ceiling off the permit and the code.";
+
     private final History history;
     private final ConductivityRule rule;
-    private final PowerTransfer transfer;
+    private final VoltageAdvice.Rules rules;
 
-    /** An ambient conductivity, where it could be made out, and how in words. */
-    private record Ambient(OptionalDouble valueUsCm, String words) {}
-
-    StartSettingsAdvice(History history, ConductivityRule rule, PowerTransfer transfer) {
+    StartSettingsAdvice(History history, ConductivityRule rule, VoltageAdvice.Rules rules) {
         this.history = history;
         this.rule = rule;
-        this.transfer = transfer;
+        this.rules = rules;
     }
 
     /** Empty where no earlier visit recorded its settings: then the operator starts from the code's own table. */
     Optional<StartSettings> of(Site site) {
         return history.lastWithSettings(site.id())
-                .flatMap(visit -> visit.settings().map(last -> settings(site, visit, last)));
+                .flatMap(visit -> visit.settings().map(last -> settings(site.conditions(), visit, last)));
     }
 
-    private StartSettings settings(Site site, PastVisit visit, ElectricSettings last) {
-        Ambient then = ambient(visit);
-        OptionalDouble today = site.conditions().conductivityUsCm();
-        OptionalInt advice = advice(last, then.valueUsCm(), today);
+    private StartSettings settings(Conditions today, PastVisit visit, ElectricSettings last) {
+        Ambient then = Ambient.of(visit, rule);
+        VoltageAdvice advice = VoltageAdvice.of(last.voltageV(), then.valueUsCm(), today, rules);
         return new StartSettings(
                 last,
                 visit.date(),
                 then.valueUsCm(),
-                today,
-                advice,
+                today.conductivityUsCm(),
+                advice.voltageV(),
                 String.join(
-                        " ", lastWords(visit, last), then.words(), adviceWords(last, then.valueUsCm(), today), ALWAYS),
-                cautions(last, site.conditions()));
-    }
-
-    private OptionalInt advice(ElectricSettings last, OptionalDouble then, OptionalDouble today) {
-        return usable(then) && usable(today)
-                ? OptionalInt.of((int)
-                        Math.round(transfer.rescaledVoltageV(last.voltageV(), then.getAsDouble(), today.getAsDouble())))
-                : OptionalInt.empty();
-    }
-
-    private static boolean usable(OptionalDouble conductivityUsCm) {
-        return conductivityUsCm.orElse(0) > 0;
+                        " ",
+                        lastWords(visit, last),
+                        then.words(),
+                        advice.words(),
+                        advice.ceiling()
+                                .map(row -> ceilingWords(row, advice.voltageV()))
+                                .orElse(NO_CEILING),
+                        ALWAYS),
+                cautions(last, today, advice),
+                advice.ceiling());
     }
 
     private static String lastWords(PastVisit visit, ElectricSettings last) {
@@ -71,47 +66,28 @@ final class StartSettingsAdvice {
                 + Plain.number(last.voltageV(), 0) + " V.";
     }
 
-    private Ambient ambient(PastVisit visit) {
-        if (visit.conductivityUsCm().isEmpty()) {
-            return new Ambient(OptionalDouble.empty(), "The conductivity was not recorded then.");
-        }
-        double value = visit.conductivityUsCm().getAsDouble();
-        String read = Plain.number(value, 1) + " µS/cm";
-        if (visit.conductivityBasis().isEmpty()) {
-            return new Ambient(
-                    OptionalDouble.empty(), "Then " + read + ", and nobody wrote whether ambient or at 25 °C.");
-        }
-        return visit.conductivityBasis().get() == ConductivityBasis.AMBIENT
-                ? new Ambient(OptionalDouble.of(value), "Then " + read + " ambient.")
-                : fromSpecific(value, read, visit.waterTempC());
+    private static String ceilingWords(VoltageCeiling row, OptionalInt adviceV) {
+        return "Ceiling from " + Plain.number(row.conductivityMinUsCm(), 1) + " µS/cm: "
+                + Plain.number(row.voltageMaxV(), 0) + " V" + startWords(row, adviceV) + " (" + row.source() + ").";
     }
 
-    private Ambient fromSpecific(double specificUsCm, String read, OptionalDouble waterTempC) {
-        Optional<ConductivityConversion> conversion = ConductivityConversion.of(rule);
-        if (waterTempC.isEmpty() || conversion.isEmpty()) {
-            return new Ambient(
-                    OptionalDouble.empty(), "Then " + read + " at 25 °C, which cannot be turned into ambient here.");
+    /** Where the advice lies below the row's own start, testing begins lower still. */
+    private static String startWords(VoltageCeiling row, OptionalInt adviceV) {
+        if (row.voltageStartV().isEmpty()) {
+            return "";
         }
-        ConductivityConversion.Converted ambient = conversion.get().toAmbient(specificUsCm, waterTempC.getAsDouble());
-        String words = "Then " + read + " at 25 °C, which is " + Plain.number(ambient.valueUsCm(), 0)
-                + " µS/cm ambient at " + Plain.number(waterTempC.getAsDouble(), 1) + " °C (" + ambient.rule() + ").";
-        return new Ambient(OptionalDouble.of(ambient.valueUsCm()), words);
+        double startV = row.voltageStartV().getAsDouble();
+        return adviceV.isPresent() && adviceV.getAsInt() < startV
+                ? ", testing begins below the advice"
+                : ", testing begins at " + Plain.number(startV, 0) + " V";
     }
 
-    private String adviceWords(ElectricSettings last, OptionalDouble then, OptionalDouble today) {
-        OptionalInt advice = advice(last, then, today);
-        if (advice.isEmpty()) {
-            return "No voltage is advised: it takes the ambient conductivity of then and of today.";
-        }
-        return "For " + Plain.number(today.getAsDouble(), 1) + " µS/cm today power transfer (fish "
-                + Plain.number(transfer.fishConductivityUsCm(), 1) + " µS/cm; Kolz 1989, Miranda and Dolan 2003) gives "
-                + advice.getAsInt() + " V. Keep frequency and duty as they were: catches compare only then.";
-    }
-
-    private static List<String> cautions(ElectricSettings last, Conditions today) {
-        List<String> cautions = new ArrayList<>();
-        today.conductivityUsCm().ifPresent(ambientUsCm -> cautions.addAll(WaterCautions.conductivity(ambientUsCm)));
-        today.waterTempC().ifPresent(tempC -> cautions.addAll(WaterCautions.temperature(tempC)));
+    private List<String> cautions(ElectricSettings last, Conditions today, VoltageAdvice advice) {
+        List<String> cautions = new ArrayList<>(advice.held());
+        advice.ceiling().ifPresent(row -> cautions.addAll(CeilingCheck.cautions(last, row)));
+        today.conductivityUsCm()
+                .ifPresent(ambientUsCm -> cautions.addAll(WaterCautions.conductivity(ambientUsCm, rules.limits())));
+        today.waterTempC().ifPresent(tempC -> cautions.addAll(WaterCautions.temperature(tempC, rules.limits())));
         cautions.add(WaterCautions.largeSalmonids(last.frequencyHz()));
         PulseDuty.contradiction(last).ifPresent(cautions::add);
         return List.copyOf(cautions);

@@ -1,6 +1,7 @@
 package org.wadeplan.planner.effort;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
@@ -9,15 +10,18 @@ import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.MethodPart;
 import org.wadeplan.planner.round.Site;
 
-/** How long a part of a visit takes on site: from the site's own history where there is enough of it. */
+/**
+ * How long a part of a visit takes on site: from the site's own visits, and where there are fewer than three, mixed with
+ * the method's own model on width and fish; see {@link OwnHistory}.
+ */
 final class TimeOnSite {
-
-    /** Fewer visits than this say too little about the spread (a convention of this program). */
-    private static final int ENOUGH_VISITS = 3;
 
     private static final double PLANNED_SHARE = 0.8;
 
     private final History history;
+
+    /** Minutes that the method's own figures give. */
+    private record Modelled(double p50Min, String words) {}
 
     TimeOnSite(History history) {
         this.history = history;
@@ -26,8 +30,8 @@ final class TimeOnSite {
     /** Minutes on site, rounded up; a problem where only the width could tell and nobody measured it. */
     Checked<PartEffort> of(Site site, Method method, MethodPart part) {
         List<Double> past = history.onSiteMin(site.id(), method.kind(), part.part());
-        if (past.size() < ENOUGH_VISITS) {
-            return fromMethod(site, method, part, past.size());
+        if (!OwnHistory.speaksForItself(past)) {
+            return withModel(site, method, part, past);
         }
         String basis = past.size() + " earlier visits took " + Plain.number(Quantile.of(past, 0), 0) + " to "
                 + Plain.number(Quantile.of(past, 1), 0) + " min; median, and 80th percentile (type 7)";
@@ -39,34 +43,66 @@ final class TimeOnSite {
                 basis));
     }
 
-    private Checked<PartEffort> fromMethod(Site site, Method method, MethodPart part, int past) {
-        String few = past == 0 ? "no earlier visit" : past + " earlier visit" + (past == 1 ? "" : "s") + ", too few";
-        String figure = few + "; the figure of " + method.id() + " (" + part.source() + "): "
-                + Plain.number(part.p50FixedMin(), 1) + " min";
-        if (part.p50PerWidthMMin() == 0) {
-            return Checked.of(effort(part, part.p50FixedMin(), figure));
+    private Checked<PartEffort> withModel(Site site, Method method, MethodPart part, List<Double> past) {
+        Optional<Modelled> model = modelled(site, method, part);
+        if (model.isEmpty()) {
+            return past.isEmpty()
+                    ? Checked.failed(noWidth(site, method))
+                    : Checked.of(effort(part, Quantile.median(past), past.size(), alone(past, method)));
         }
-        boolean today = site.conditions().widthM().isPresent();
-        OptionalDouble widthM = today ? site.conditions().widthM() : history.medianWidthM(site.id());
-        if (widthM.isEmpty()) {
-            return Checked.failed(noWidth(site, method));
-        }
-        double p50Min = part.p50FixedMin() + part.p50PerWidthMMin() * widthM.getAsDouble();
+        String few = past.isEmpty()
+                ? "no earlier visit; "
+                : OwnHistory.words(past.size()) + " (median " + Plain.number(Quantile.median(past), 0)
+                        + " min), and for the rest of three ";
         return Checked.of(effort(
                 part,
-                p50Min,
-                figure + " and " + Plain.number(part.p50PerWidthMMin(), 1) + " min for each of "
-                        + Plain.number(widthM.getAsDouble(), 1) + " m of width"
-                        + (today ? "" : " (the median of earlier visits)")));
+                OwnHistory.median(past, model.get().p50Min()),
+                past.size(),
+                few + model.get().words()));
     }
 
-    private static PartEffort effort(MethodPart part, double p50Min, String basis) {
-        double p80Min = p50Min * part.p80Factor();
+    private static String alone(List<Double> past, Method method) {
+        return OwnHistory.words(past.size()) + ", and no width to ask the figure of " + method.id() + " with";
+    }
+
+    /** Minutes of the method's own model: fixed, by width and by fish; empty where it asks for a width nobody measured. */
+    private Optional<Modelled> modelled(Site site, Method method, MethodPart part) {
+        boolean today = site.conditions().widthM().isPresent();
+        OptionalDouble widthM = today ? site.conditions().widthM() : history.medianWidthM(site.id());
+        if (part.p50PerWidthMMin() > 0 && widthM.isEmpty()) {
+            return Optional.empty();
+        }
+        double byWidthMin = part.p50PerWidthMMin() * widthM.orElse(0);
+        OptionalDouble fish =
+                part.p50PerFishMin() > 0 ? history.medianFishCount(site.id(), method.kind()) : OptionalDouble.empty();
+        String words = "the figure of " + method.id() + " (" + part.source() + "): "
+                + Plain.number(part.p50FixedMin(), 1) + " min"
+                + (part.p50PerWidthMMin() > 0
+                        ? " and " + Plain.number(part.p50PerWidthMMin(), 1) + " min for each of "
+                                + Plain.number(widthM.orElse(0), 1) + " m of width"
+                                + (today ? "" : " (the median of earlier visits)")
+                        : "")
+                + fishWords(part, fish);
+        return Optional.of(
+                new Modelled(part.p50FixedMin() + byWidthMin + part.p50PerFishMin() * fish.orElse(0), words));
+    }
+
+    private static String fishWords(MethodPart part, OptionalDouble fish) {
+        if (part.p50PerFishMin() == 0) {
+            return "";
+        }
+        return fish.isPresent()
+                ? " and " + Plain.number(part.p50PerFishMin(), 2) + " min for each of "
+                        + Plain.number(fish.getAsDouble(), 0) + " fish (median of earlier visits)"
+                : ", and nothing for fish, for no earlier visit counted them: it takes longer where there are many";
+    }
+
+    private static PartEffort effort(MethodPart part, double p50Min, int visits, String basis) {
         return new PartEffort(
                 part.part(),
                 Plain.ceil(p50Min),
-                Plain.ceil(p80Min),
-                0,
+                Plain.ceil(p50Min * part.p80Factor()),
+                visits,
                 basis + "; 80th percentile " + Plain.number(part.p80Factor(), 3) + " times that");
     }
 

@@ -2,6 +2,8 @@ package org.wadeplan.planner.effort;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.wadeplan.planner.round.ElectricLimits;
 
 /**
  * What to mind before current goes into a water. Limits from memory are defaults to check against one's own code, and the
@@ -9,43 +11,54 @@ import java.util.List;
  */
 final class WaterCautions {
 
-    private static final double LOW_US_CM = 30;
-    private static final double HIGH_US_CM = 500;
-    private static final double VERY_HIGH_US_CM = 1000;
-    private static final double WARM_C = 18;
-
     /** Above this, injury to trout rises (spinal injury 4 % at 30 Hz and more at 60 Hz: Chiaramonte et al. 2020). */
     private static final double GENTLE_HZ = 30;
 
     private WaterCautions() {}
 
-    /** Practical window of backpack units: 30 to 500 uS/cm good, to 1000 marginal (from memory, medium confidence). */
-    static List<String> conductivity(double ambientUsCm) {
+    /** By the round's own window; by default 30 to 500 uS/cm good, to 1000 marginal (from memory, medium confidence). */
+    static List<String> conductivity(double ambientUsCm, ElectricLimits limits) {
         List<String> cautions = new ArrayList<>();
         String here = Plain.number(ambientUsCm, 1) + " µS/cm: ";
-        if (ambientUsCm < LOW_US_CM) {
-            cautions.add(here + "below about 30 most backpack units run short of voltage and the field shrinks to the"
+        if (ambientUsCm < limits.lowUsCm()) {
+            cautions.add(here + "below about " + Plain.number(limits.lowUsCm(), 0)
+                    + " most backpack units run short of voltage and the field shrinks to the"
                     + " electrode, where it harms.");
-        } else if (ambientUsCm > VERY_HIGH_US_CM) {
-            cautions.add(here + "above about 1000 a backpack unit runs short of current; another method is likely the"
-                    + " better one.");
-        } else if (ambientUsCm > HIGH_US_CM) {
-            cautions.add(
-                    here + "above about 500 current and packs are the limit; expect less reach and watch the unit's"
-                            + " overload.");
+        } else if (ambientUsCm > limits.veryHighUsCm()) {
+            cautions.add(here + "above about " + Plain.number(limits.veryHighUsCm(), 0)
+                    + " a backpack unit runs short of current; another method is likely the" + " better one.");
+        } else if (ambientUsCm > limits.highUsCm()) {
+            cautions.add(here + "above about " + Plain.number(limits.highUsCm(), 0)
+                    + " current and packs are the limit; expect less reach and watch the unit's" + " overload.");
         }
         PowerTransfer.untested(ambientUsCm).ifPresent(cautions::add);
         return cautions;
     }
 
-    /** Above 18 degrees C: US National Marine Fisheries Service guidelines of 2000 for listed salmonids, from memory. */
-    static List<String> temperature(double waterTempC) {
-        return waterTempC > WARM_C
-                ? List.of("Water up to " + Plain.number(waterTempC, 1)
-                        + " °C: where salmonids are listed, no shocking above"
-                        + " 18 °C nor where it will be passed (guideline from memory; your own code rules). Fish in the"
-                        + " coolest hours.")
+    /**
+     * Above 18 degrees C by default: US National Marine Fisheries Service guidelines of 2000 for listed salmonids, from
+     * memory. Below 5 degrees C by default: poor response in cold water, from memory.
+     */
+    static List<String> temperature(double waterTempC, ElectricLimits limits) {
+        String here = "Water up to " + Plain.number(waterTempC, 1) + " °C: ";
+        if (waterTempC > limits.warmC()) {
+            return List.of(here + "where salmonids are listed, no shocking above " + Plain.number(limits.warmC(), 1)
+                    + " °C nor where it will be passed (guideline from memory; your own code rules). Fish in the"
+                    + " coolest hours.");
+        }
+        return waterTempC < limits.coldC()
+                ? List.of(here + "below about " + Plain.number(limits.coldC(), 1)
+                        + " °C fish respond poorly; more voltage harms them before it draws them.")
                 : List.of();
+    }
+
+    /** Why no current goes in at all; empty below the round's stop. */
+    static Optional<String> stop(double waterTempC, ElectricLimits limits) {
+        return waterTempC >= limits.stopC()
+                ? Optional.of("STOP: water up to " + Plain.number(waterTempC, 1) + " °C, and current stays off from "
+                        + Plain.number(limits.stopC(), 1) + " °C on (" + limits.source()
+                        + "). Measure; start at dawn, another day, or another method.")
+                : Optional.empty();
     }
 
     /** More than half of trout over 300 mm were injured by pulsed DC (Taube 1992). */

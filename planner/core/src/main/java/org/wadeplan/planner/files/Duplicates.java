@@ -55,6 +55,7 @@ final class Duplicates {
         check(tables.store(), StoreTable.KIND, "item");
         check(tables.kitNeeds(), KitNeedTable.KIND, "method", "part", "kind", "per");
         check(tables.packSeconds(), PackSecondsTable.KIND, "conductivity_max_us_cm");
+        check(tables.voltageCeilings(), VoltageCeilingTable.KIND, "conductivity_min_us_cm");
         check(tables.deconResources(), DeconResourceTable.KIND, "resource");
     }
 

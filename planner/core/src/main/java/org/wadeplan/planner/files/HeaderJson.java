@@ -41,6 +41,7 @@ final class HeaderJson {
         LocalDate firstDay = top.date("firstDay");
         LocalDate lastDay = top.date("lastDay");
         checkDays(top, firstDay, lastDay);
+        JsonObject battery = top.object("battery");
         return new RoundHeader(
                 top.text("id"),
                 top.text("title"),
@@ -59,7 +60,7 @@ final class HeaderJson {
                 travelFallback(top),
                 conductivityRule(top),
                 sourced(top, "powerTransfer", "fishConductivityUsCm", Range.of(1, 10_000, "µS/cm")),
-                sourced(top, "battery", "reserveFactor", Range.of(1, 10, "times the need")),
+                battery.decimal("reserveFactor", Range.of(1, 10, "times the need")),
                 checkIn(top),
                 top.decimal("stakeUncertaintyM", Range.of(0, 1000, "m")),
                 mouths(top),
@@ -69,7 +70,8 @@ final class HeaderJson {
                 top.has("acceptedRepairs") ? top.list("acceptedRepairs", Reading::of) : List.of(),
                 wading(top),
                 SearchJson.settings(top),
-                overrides(top));
+                overrides(top),
+                ElectricJson.electric(top, battery));
     }
 
     /** Where the round does not say who wades, everyone counts as new: the tightest row. */

@@ -17,6 +17,7 @@ final class PastVisitTable {
             .optional("east_m north_m frequency_hz pulse_width_ms duty_pct voltage_v conductivity_us_cm "
                     + "conductivity_basis water_temp_c shock_s on_site_min width_m max_depth_m "
                     + "crew_size note")
+            .later("fish_count")
             .mayAllBeAbsent()
             .makes(PastVisitTable::pastVisit);
 
@@ -25,9 +26,9 @@ final class PastVisitTable {
             Words.of(ConductivityBasis.class, basis -> basis == ConductivityBasis.AMBIENT ? "ambient" : "25C");
     private static final Range SHOCK_S = Range.of(0, 86_400, "s");
     private static final Range CREW = Range.of(1, 50, "people");
-    private static final Range FREQUENCY_HZ = Range.of(0, 1000, "Hz");
-    private static final Range PULSE_WIDTH_MS = Range.of(0, 100, "ms");
-    private static final Range VOLTAGE_V = Range.of(0, 1200, "V");
+    static final Range FREQUENCY_HZ = Range.of(0, 1000, "Hz");
+    static final Range PULSE_WIDTH_MS = Range.of(0, 100, "ms");
+    static final Range VOLTAGE_V = Range.of(0, 1200, "V");
 
     private PastVisitTable() {}
 
@@ -47,6 +48,7 @@ final class PastVisitTable {
                 row.optionalDecimal("width_m", Range.WIDTH_M),
                 row.optionalDecimal("max_depth_m", Range.DEPTH_M),
                 row.optionalInteger("crew_size", CREW),
+                row.optionalInteger("fish_count", Range.COUNT),
                 row.optionalText("note"));
     }
 

@@ -19,6 +19,7 @@ import org.wadeplan.planner.round.RoundHeader;
 import org.wadeplan.planner.round.Store;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Terrain;
+import org.wadeplan.planner.round.VoltageCeiling;
 
 /** Joins what stands in several tables: parts to their methods, certificates to their items. */
 record RoundAssembly(
@@ -73,6 +74,9 @@ record RoundAssembly(
                 tables.kitNeeds().values(),
                 tables.packSeconds().values().stream()
                         .sorted(Comparator.comparingDouble(PackSeconds::conductivityMaxUsCm))
+                        .toList(),
+                tables.voltageCeilings().values().stream()
+                        .sorted(Comparator.comparingDouble(VoltageCeiling::conductivityMinUsCm))
                         .toList());
     }
 

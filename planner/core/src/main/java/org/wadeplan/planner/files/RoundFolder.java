@@ -65,7 +65,8 @@ record RoundFolder(Path folder, Map<String, String> names, LayerSettings setting
             "site_hazards",
             "forecast",
             "care",
-            "pack_seconds");
+            "pack_seconds",
+            "voltage_ceilings");
 
     private static final Map<String, String> USUAL = Map.of(
             STREAMS, "streams.gpkg",

@@ -9,8 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.locationtech.jts.geom.Geometry;
 import org.wadeplan.geo.crs.CoordinateSystem;
 import org.wadeplan.geo.network.AcceptedRepairs;
+import org.wadeplan.geo.network.CatchmentCheck;
 import org.wadeplan.geo.network.StreamHints;
 import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.geo.problem.Checked;
@@ -126,7 +128,14 @@ public final class RoundReader {
         }
         return CoordinateSystem.named(header.get().crs(), SourcePlace.part(RoundJson.FILE, "crs"))
                 .then(crs -> new TerrainReader(files, crs, repairs(header.get(), acceptedRepairs), rules(header.get()))
-                        .read(tables.barriers().values(), hints(header.get(), tables)));
+                        .read(tables.barriers().values(), hints(header.get(), tables)))
+                .then(ground -> Checked.of(ground, catchments(ground, files)));
+    }
+
+    private static List<Problem> catchments(Terrain ground, RoundFolder files) {
+        Map<String, Geometry> outlines = new TreeMap<>();
+        ground.catchments().forEach(catchment -> outlines.put(catchment.code(), catchment.area()));
+        return CatchmentCheck.of(ground.network(), outlines, SourcePlace.file(files.nameOf(RoundFolder.STREAMS)));
     }
 
     private static StreamRules rules(RoundHeader header) {

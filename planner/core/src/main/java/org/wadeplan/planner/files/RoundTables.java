@@ -27,6 +27,7 @@ import org.wadeplan.planner.round.SiteHazard;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.TravelLeg;
 import org.wadeplan.planner.round.Treatment;
+import org.wadeplan.planner.round.VoltageCeiling;
 import org.wadeplan.planner.round.Water;
 import org.wadeplan.planner.round.WaterPest;
 
@@ -57,7 +58,8 @@ record RoundTables(
         Table<SiteHazard> siteHazards,
         Table<DayForecast> forecast,
         Table<CarePlace> care,
-        Table<PackSeconds> packSeconds) {
+        Table<PackSeconds> packSeconds,
+        Table<VoltageCeiling> voltageCeilings) {
 
     static RoundTables read(RoundFolder folder) {
         return new RoundTables(
@@ -86,7 +88,8 @@ record RoundTables(
                 Table.read(folder, SiteHazardTable.KIND),
                 Table.read(folder, ForecastTable.KIND),
                 Table.read(folder, CareTable.KIND),
-                Table.read(folder, PackSecondsTable.KIND));
+                Table.read(folder, PackSecondsTable.KIND),
+                Table.read(folder, VoltageCeilingTable.KIND));
     }
 
     Stream<Table<?>> all() {
@@ -116,7 +119,8 @@ record RoundTables(
                 siteHazards,
                 forecast,
                 care,
-                packSeconds);
+                packSeconds,
+                voltageCeilings);
     }
 
     List<Problem> problems() {

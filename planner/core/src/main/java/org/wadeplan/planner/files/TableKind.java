@@ -13,6 +13,7 @@ import java.util.function.Function;
  * @param naming columns whose cells name a row for people
  * @param required columns that may not be blank
  * @param optional columns that may be blank, which means not known
+ * @param later those of them that came later: a table without them is as whole as it ever was
  * @param maker makes the record; what it makes of a row that is not whole is thrown away
  */
 record TableKind<T>(
@@ -21,11 +22,12 @@ record TableKind<T>(
         List<String> naming,
         List<String> required,
         List<String> optional,
+        List<String> later,
         Function<Row, T> maker) {
 
     /** @param naming names of the columns, parted by spaces, as all lists of columns here */
     static Columns named(String stem, String naming) {
-        return new Columns(stem, false, parts(naming), List.of(), List.of());
+        return new Columns(stem, false, parts(naming), List.of(), List.of(), List.of());
     }
 
     private static List<String> parts(String columns) {
@@ -35,27 +37,38 @@ record TableKind<T>(
     List<String> columns() {
         List<String> all = new ArrayList<>(required);
         all.addAll(optional);
+        all.addAll(later);
         return all;
     }
 
     /** A table whose rows have no meaning yet. */
     record Columns(
-            String stem, boolean mayBeAbsent, List<String> naming, List<String> required, List<String> optional) {
+            String stem,
+            boolean mayBeAbsent,
+            List<String> naming,
+            List<String> required,
+            List<String> optional,
+            List<String> later) {
 
         Columns required(String columns) {
-            return new Columns(stem, mayBeAbsent, naming, parts(columns), optional);
+            return new Columns(stem, mayBeAbsent, naming, parts(columns), optional, later);
         }
 
         Columns optional(String columns) {
-            return new Columns(stem, mayBeAbsent, naming, required, parts(columns));
+            return new Columns(stem, mayBeAbsent, naming, required, parts(columns), later);
+        }
+
+        /** Further optional columns, which tables written before them lack. */
+        Columns later(String columns) {
+            return new Columns(stem, mayBeAbsent, naming, required, optional, parts(columns));
         }
 
         Columns mayAllBeAbsent() {
-            return new Columns(stem, true, naming, required, optional);
+            return new Columns(stem, true, naming, required, optional, later);
         }
 
         <T> TableKind<T> makes(Function<Row, T> maker) {
-            return new TableKind<>(stem, mayBeAbsent, naming, required, optional, maker);
+            return new TableKind<>(stem, mayBeAbsent, naming, required, optional, later, maker);
         }
     }
 }

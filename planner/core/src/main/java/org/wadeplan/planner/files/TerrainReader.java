@@ -12,6 +12,7 @@ import org.wadeplan.geo.network.StreamReader;
 import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.geo.terrain.ElevationGrid;
 import org.wadeplan.planner.round.Barrier;
 import org.wadeplan.planner.round.CatchmentArea;
 import org.wadeplan.planner.round.Parcel;
@@ -26,25 +27,41 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs r
         Checked<List<Parcel>> parcels = parcels();
         Checked<Optional<Roads>> roads = new RoadReader(folder, crs).read();
         Checked<FeatureLayer> streams = new MapLayer(folder, RoundFolder.STREAMS, crs).readableLayer();
-        return streams.then(layer -> network(layer, hints).then(network -> new GroundReader(folder, crs)
-                        .read(network)
-                        .map(elevation -> new Terrain(
+        Checked<Optional<ElevationGrid>> ground = ground(streams, hints);
+        StreamRules withGround = ground.value()
+                .flatMap(found -> found)
+                .map(grid -> rules.with(grid, grid.verticalStepM()))
+                .orElse(rules);
+        return streams.then(layer -> network(layer, hints, withGround)
+                        .map(network -> new Terrain(
                                 crs,
                                 network,
                                 catchments.value().orElse(List.of()),
                                 parcels.value().orElse(List.of()),
                                 barriers,
                                 roads.value().flatMap(found -> found),
-                                elevation,
-                                LineKindReader.read(layer, network)))))
+                                ground.value().flatMap(found -> found),
+                                LineKindReader.read(layer, network))))
+                .with(ground.problems())
                 .with(catchments.problems())
                 .with(parcels.problems())
                 .with(roads.problems());
     }
 
-    private Checked<StreamNetwork> network(FeatureLayer layer, StreamHints hints) {
+    /** Which part of the grid is wanted shows from the lines, and the grid tells which way they run: so lines come twice. */
+    private Checked<Optional<ElevationGrid>> ground(Checked<FeatureLayer> streams, StreamHints hints) {
+        if (!folder.wants(RoundFolder.ELEVATION)) {
+            return Checked.of(Optional.empty());
+        }
+        return streams.value()
+                .flatMap(layer -> network(layer, hints, rules).value())
+                .map(network -> new GroundReader(folder, crs).read(network))
+                .orElse(Checked.of(Optional.empty()));
+    }
+
+    private Checked<StreamNetwork> network(FeatureLayer layer, StreamHints hints, StreamRules by) {
         SourcePlace file = SourcePlace.file(folder.nameOf(RoundFolder.STREAMS));
-        return new StreamReader(crs, file, hints, repairs, rules).read(layer);
+        return new StreamReader(crs, file, hints, repairs, by).read(layer);
     }
 
     private Checked<List<CatchmentArea>> catchments() {

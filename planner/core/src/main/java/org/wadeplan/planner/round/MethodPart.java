@@ -12,6 +12,7 @@ import java.util.OptionalInt;
  * @param inWaterMin how much of the part is spent in the water, minutes: what tide windows must hold
  * @param p50FixedMin median time on site for a stream of no width, minutes
  * @param p50PerWidthMMin added for each metre of width, minutes
+ * @param p50PerFishMin added for each fish handled, minutes; 0 where the agency's figure does not part it off
  * @param p80Factor the 80th percentile as a multiple of the median
  * @param gapMinMin shortest time from the start of the part before to the start of this one, minutes
  * @param gapMaxMin longest such time, minutes
@@ -28,6 +29,7 @@ public record MethodPart(
         int inWaterMin,
         double p50FixedMin,
         double p50PerWidthMMin,
+        double p50PerFishMin,
         double p80Factor,
         OptionalInt gapMinMin,
         OptionalInt gapMaxMin,

@@ -11,6 +11,7 @@ import org.wadeplan.geo.crs.MetricPoint;
  *
  * @param shockS button seconds
  * @param onSiteMin from the tailgate and back, minutes
+ * @param fishCount fish handled, all kinds together: they take most of the time that width does not
  */
 public record PastVisit(
         String site,
@@ -27,4 +28,5 @@ public record PastVisit(
         OptionalDouble widthM,
         OptionalDouble maxDepthM,
         OptionalInt crewSize,
+        OptionalInt fishCount,
         Optional<String> note) {}

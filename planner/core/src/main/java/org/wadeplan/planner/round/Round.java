@@ -91,6 +91,35 @@ public record Round(
         return sites.stream().filter(site -> site.id().equals(id)).findFirst();
     }
 
+    /** The same round with one site replaced, such as by what was measured there on arrival. */
+    public Round with(Site replacement) {
+        List<Site> replaced = sites.stream()
+                .map(site -> site.id().equals(replacement.id()) ? replacement : site)
+                .toList();
+        return new Round(
+                folder,
+                header,
+                terrain,
+                waters,
+                replaced,
+                pastVisits,
+                travel,
+                methods,
+                methodTable,
+                store,
+                people,
+                roster,
+                permits,
+                consents,
+                biosecurity,
+                tides,
+                siteHazards,
+                forecast,
+                care,
+                hazardRegister,
+                hash);
+    }
+
     public Optional<Method> method(String id) {
         return methods.stream().filter(method -> method.id().equals(id)).findFirst();
     }

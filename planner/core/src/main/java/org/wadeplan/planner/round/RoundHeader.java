@@ -18,6 +18,7 @@ import org.wadeplan.hazards.limits.WadingProfile;
  * @param mouths where each stream ends, to tell which way its line was digitised
  * @param snapToleranceM how near a loose end of a stream line meets another line, metres
  * @param acceptedRepairs repairs to stream lines that a person has agreed to
+ * @param electric limits for current in water, and what a pack holds
  * @param wading the row of the wading table that the weakest wader of the crews belongs to
  * @param search what a search for reaches keeps clear of
  * @param methodOverrides sites whose method a person has decided, with the reason
@@ -48,7 +49,8 @@ public record RoundHeader(
         List<String> acceptedRepairs,
         WadingProfile wading,
         SearchSettings search,
-        List<MethodOverride> methodOverrides) {
+        List<MethodOverride> methodOverrides,
+        ElectricRules electric) {
 
     /** The days of the week itself, without reserve days, in order. */
     public List<LocalDate> days() {

@@ -35,4 +35,27 @@ public record Site(
         Optional<Bank> stakeBank,
         Optional<String> care,
         OptionalInt careDriveMin,
-        Optional<String> note) {}
+        Optional<String> note) {
+
+    /** The same site with other conditions, such as those measured on arrival. */
+    public Site with(Conditions measured) {
+        return new Site(
+                id,
+                name,
+                stream,
+                shortCode,
+                start,
+                priority,
+                reserveFor,
+                parcel,
+                measured,
+                nightAccess,
+                walkInM,
+                phoneCoverage,
+                parking,
+                stakeBank,
+                care,
+                careDriveMin,
+                note);
+    }
+}

@@ -58,7 +58,8 @@ class RoundDrawerTest {
         assertThat(draw.frame().deniedM()).isBetween(300.0, 1000.0);
         assertThat(draw.frame().eligibleM()
                         + draw.frame().deniedM()
-                        + draw.frame().dryM())
+                        + draw.frame().dryM()
+                        + draw.frame().nonTargetM())
                 .isEqualTo(draw.frame().mappedM(), within(1e-6));
         assertThat(draw.frame().mappedM())
                 .isEqualTo(

@@ -5,12 +5,19 @@ import static org.wadeplan.planner.effort.EffortFixture.planner;
 import static org.wadeplan.planner.effort.EffortFixture.shocked;
 import static org.wadeplan.planner.effort.EffortFixture.site;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.planner.round.ConductivityBasis;
+import org.wadeplan.planner.round.ElectricLimits;
+import org.wadeplan.planner.round.ElectricRules;
+import org.wadeplan.planner.round.PackPower;
+import org.wadeplan.planner.round.PastVisit;
 import org.wadeplan.planner.round.Site;
 
 class BatteryPlanTest {
@@ -18,13 +25,39 @@ class BatteryPlanTest {
     @Test
     void explainsTheSum() {
         assertThat(need(planner(shocked("BRN-01", 2100, 4), shocked("BRN-01", 2201, 4)), site(96)))
-                .isEqualTo(new BatteryNeed(
-                        2151,
-                        2400,
-                        1.25,
-                        2,
-                        "median of 2 earlier visits: 2151 s of button time; with a reserve of 1.25 times, by 2400 s from a "
-                                + "pack (96 µS/cm, row up to 150), that is 1.12, so 2 packs"));
+                .isEqualTo(
+                        new BatteryNeed(
+                                2151,
+                                2400,
+                                1.25,
+                                2,
+                                "2 earlier visits here (median 2151 s), and for the rest of three the model: 538 s for each "
+                                        + "metre of width (median of 2 visits of the round) times 4 m: 2151 s of button time; with "
+                                        + "a reserve of 1.25 times, by 2400 s from a pack (96 µS/cm, row up to 150), that is 1.12, so 2 packs"));
+    }
+
+    /** 107.52 Wh at 165 V across 60 ohm x 100/96 with 24 % duty: 104.5 W mean, 61.7 min; at 10 ohm a sixth of that. */
+    @ParameterizedTest
+    @CsvSource({"60, 2400, '; by power 3702 s'", "10, 617, '; the table says 2400 s'"})
+    void theLesserOfTableAndPowerCounts(double ohm, int usableS, String words) {
+        EffortRules tabled = EffortFixture.rules();
+        EffortRules measured = new EffortRules(
+                tabled.conductivityRule(),
+                tabled.powerTransfer(),
+                tabled.reserveFactor(),
+                tabled.packSeconds(),
+                tabled.voltageCeilings(),
+                new ElectricRules(ElectricLimits.DEFAULT, Optional.of(new PackPower(168, 0.8, 0.8, ohm, "invented"))));
+        PastVisit set = EffortFixture.withSettings(
+                "2026-09-08",
+                EffortFixture.SETTINGS,
+                OptionalDouble.of(96),
+                Optional.of(ConductivityBasis.AMBIENT),
+                OptionalDouble.empty());
+        BatteryNeed need = need(
+                EffortPlanner.of(measured, List.of(set, shocked("BRN-01", 2000, 4)), EffortFixture.METHODS), site(96));
+        assertThat(need.usableSPerPack()).isEqualTo(usableS);
+        assertThat(need.explanation()).contains(words);
     }
 
     @ParameterizedTest

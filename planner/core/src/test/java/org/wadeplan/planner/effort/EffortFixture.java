@@ -10,6 +10,7 @@ import org.wadeplan.geo.reach.Bank;
 import org.wadeplan.planner.round.Conditions;
 import org.wadeplan.planner.round.ConductivityBasis;
 import org.wadeplan.planner.round.ConductivityRule;
+import org.wadeplan.planner.round.ElectricRules;
 import org.wadeplan.planner.round.ElectricSettings;
 import org.wadeplan.planner.round.Light;
 import org.wadeplan.planner.round.Method;
@@ -20,6 +21,7 @@ import org.wadeplan.planner.round.PastVisit;
 import org.wadeplan.planner.round.Priority;
 import org.wadeplan.planner.round.Site;
 import org.wadeplan.planner.round.VisitPart;
+import org.wadeplan.planner.round.VoltageCeiling;
 import org.wadeplan.planner.round.WetState;
 
 /** Small invented values for the tests of effort. */
@@ -39,12 +41,23 @@ final class EffortFixture {
             new PackSeconds(450, 1700, "invented"),
             new PackSeconds(600, 1400, "invented"));
 
+    static final List<VoltageCeiling> CEILINGS = List.of(
+            ceiling(0, 1100, OptionalDouble.empty()),
+            ceiling(100, 800, OptionalDouble.empty()),
+            ceiling(300, 400, OptionalDouble.of(5)));
+
     static final ElectricSettings SETTINGS = new ElectricSettings(60, 4, 24, 165);
 
     private EffortFixture() {}
 
     static EffortRules rules() {
-        return new EffortRules(new ConductivityRule("linear", 0.02, "invented"), new PowerTransfer(115), 1.25, PACKS);
+        return new EffortRules(
+                new ConductivityRule("linear", 0.02, "invented"),
+                new PowerTransfer(115),
+                1.25,
+                PACKS,
+                CEILINGS,
+                ElectricRules.DEFAULT);
     }
 
     static EffortPlanner planner(PastVisit... visits) {
@@ -117,6 +130,7 @@ final class EffortFixture {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalInt.empty(),
+                OptionalInt.empty(),
                 Optional.empty());
     }
 
@@ -137,7 +151,57 @@ final class EffortFixture {
                 widthM,
                 OptionalDouble.empty(),
                 OptionalInt.empty(),
+                OptionalInt.empty(),
                 Optional.empty());
+    }
+
+    static PastVisit counted(String site, int fish) {
+        PastVisit plain =
+                visit(site, "2026-09-01", "EFISH", OptionalInt.empty(), OptionalInt.empty(), OptionalDouble.empty());
+        return new PastVisit(
+                plain.site(),
+                plain.date(),
+                plain.method(),
+                plain.part(),
+                plain.start(),
+                plain.settings(),
+                plain.conductivityUsCm(),
+                plain.conductivityBasis(),
+                plain.waterTempC(),
+                plain.shockS(),
+                plain.onSiteMin(),
+                plain.widthM(),
+                plain.maxDepthM(),
+                plain.crewSize(),
+                OptionalInt.of(fish),
+                plain.note());
+    }
+
+    static Method perFish(Method method, double perFishMin) {
+        MethodPart old = method.parts().get(0);
+        MethodPart part = new MethodPart(
+                old.part(),
+                old.order(),
+                old.light(),
+                old.latestFinish(),
+                old.crewMin(),
+                old.operatorsMin(),
+                old.nettersMin(),
+                old.firstAidersMin(),
+                old.inWaterMin(),
+                old.p50FixedMin(),
+                old.p50PerWidthMMin(),
+                perFishMin,
+                old.p80Factor(),
+                old.gapMinMin(),
+                old.gapMaxMin(),
+                old.source());
+        return new Method(method.id(), method.label(), method.kind(), List.of(part), method.source());
+    }
+
+    private static VoltageCeiling ceiling(double fromUsCm, double maxV, OptionalDouble maxMs) {
+        return new VoltageCeiling(
+                fromUsCm, maxV, OptionalDouble.of(100), OptionalDouble.of(70), maxMs, "invented sheet");
     }
 
     private static Method method(String id, MethodKind kind, MethodPart... parts) {
@@ -157,6 +221,7 @@ final class EffortFixture {
                 180,
                 fixedMin,
                 perWidthMMin,
+                0,
                 factor,
                 OptionalInt.empty(),
                 OptionalInt.empty(),

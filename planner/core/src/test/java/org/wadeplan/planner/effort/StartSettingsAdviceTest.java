@@ -42,11 +42,13 @@ class StartSettingsAdviceTest {
                         OptionalInt.of(253),
                         "On 2026-09-08: 60 Hz, 4 ms, 24 % duty, 165 V. Then 100 µS/cm ambient. For 50 µS/cm today power "
                                 + "transfer (fish 115 µS/cm; Kolz 1989, Miranda and Dolan 2003) gives 253 V. Keep frequency "
-                                + "and duty as they were: catches compare only then. This is advice, never an order: start "
+                                + "and duty as they were: catches compare only then. Ceiling from 0 µS/cm: 1100 V, testing begins at 100 V "
+                                + "(invented sheet). This is advice, never an order: start "
                                 + "low, raise the voltage first and only as far as fish need, stop rising once they recover "
                                 + "quickly. The operator decides; the local code, the permit and their ceilings come first.",
                         List.of("Where salmonids over 300 mm may be met, smooth DC or at most 30 Hz harms fewer "
-                                + "(Taube 1992); last time it was 60 Hz.")));
+                                + "(Taube 1992); last time it was 60 Hz."),
+                        Optional.of(EffortFixture.CEILINGS.get(0))));
     }
 
     /** SC25 120 at 15.5 degrees is 97.2 ambient (demo scenario 4.6), so a reading taken for ambient would mislead. */

@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.Site;
 import org.wadeplan.planner.round.VisitPart;
 
@@ -57,18 +58,46 @@ class TimeOnSiteTest {
         assertThat(effort.p80Min()).isEqualTo(103);
     }
 
+    /** The model says 253 min for 4 m: a third of the way to it from 900 min is 684.33, a visit alone 468.67. */
     @Test
-    void twoEarlierVisitsAreTooFewAndTheMethodsFigureHolds() {
+    void withFewerThanThreeVisitsTheMethodsFigureStandsInForTheRest() {
+        assertThat(part(planner(survey("2024-09-07", "EFISH", 900), survey("2025-09-07", "EFISH", 900)), site(96)))
+                .isEqualTo(
+                        new PartEffort(
+                                VisitPart.SURVEY,
+                                685,
+                                852,
+                                2,
+                                "2 earlier visits (median 900 min), and for the rest of three the figure of EFISH (invented "
+                                        + "sheet): 165 min and 22 min for each of 4 m of width; 80th percentile 1.245 times that"));
+        assertThat(part(planner(survey("2024-09-07", "EFISH", 900)), site(96)))
+                .extracting(PartEffort::p50Min, PartEffort::pastVisits)
+                .containsExactly(469, 1);
+        assertThat(part(planner(), site(96)))
+                .extracting(PartEffort::p50Min, PartEffort::pastVisits)
+                .containsExactly(253, 0);
+    }
+
+    /** 165 + 22 x 4 + 0.5 x 80 fish = 293 min; the median of the counts that were written down. */
+    @Test
+    void theModelCountsFishWhereTheMethodSaysWhatOneTakes() {
+        Method byFish = EffortFixture.perFish(EffortFixture.EFISH, 0.5);
+        EffortPlanner counted = EffortPlanner.of(
+                EffortFixture.rules(),
+                List.of(EffortFixture.counted("OUN-01", 60), EffortFixture.counted("OUN-03", 100)),
+                List.of(byFish));
         PartEffort effort =
-                part(planner(survey("2024-09-07", "EFISH", 900), survey("2025-09-07", "EFISH", 900)), site(96));
-        assertThat(effort)
-                .isEqualTo(new PartEffort(
-                        VisitPart.SURVEY,
-                        253,
-                        315,
-                        0,
-                        "2 earlier visits, too few; the figure of EFISH (invented sheet): 165 min and 22 min for each of "
-                                + "4 m of width; 80th percentile 1.245 times that"));
+                counted.visit(site(96), byFish).value().orElseThrow().parts().get(0);
+        assertThat(effort.p50Min()).isEqualTo(293);
+        assertThat(effort.basis()).contains("and 0.5 min for each of 80 fish (median of earlier visits)");
+        PartEffort uncounted = EffortPlanner.of(EffortFixture.rules(), List.of(), List.of(byFish))
+                .visit(site(96), byFish)
+                .value()
+                .orElseThrow()
+                .parts()
+                .get(0);
+        assertThat(uncounted.p50Min()).isEqualTo(253);
+        assertThat(uncounted.basis()).contains("nothing for fish, for no earlier visit counted them");
     }
 
     @Test

@@ -68,10 +68,10 @@ class BrokenHeaderTest {
                                 "round.json",
                                 "\"stakeUncertaintyM\": 5,",
                                 "\"stakeUncertaintyM\": 5, \"stakeUncertaintyM\": 6,"),
-                        "ERROR json-broken round.json, line 23: the file stops being JSON here: Duplicate field 'stakeUncertaintyM'. Allowed: an object in braces, keys in quotes, commas between entries, each key once. Do: mend it at or just before this line"),
+                        "ERROR json-broken round.json, line 24: the file stops being JSON here: Duplicate field 'stakeUncertaintyM'. Allowed: an object in braces, keys in quotes, commas between entries, each key once. Do: mend it at or just before this line"),
                 new Case(
                         round -> round.with("round.json", "\"stakeUncertaintyM\": 5,", "\"stakeUncertaintyM\": 5"),
-                        "ERROR json-broken round.json, line 24: the file stops being JSON here: Unexpected character ('\"' (code 34)): was expecting comma to separate Object entries. Allowed: an object in braces, keys in quotes, commas between entries, each key once. Do: mend it at or just before this line"),
+                        "ERROR json-broken round.json, line 25: the file stops being JSON here: Unexpected character ('\"' (code 34)): was expecting comma to separate Object entries. Allowed: an object in braces, keys in quotes, commas between entries, each key once. Do: mend it at or just before this line"),
                 new Case(
                         round -> round.whole("round.json", "[]"),
                         "ERROR json-broken round.json, line 1: the file holds no object in braces. Allowed: an object in braces, keys in quotes, commas between entries, each key once. Do: mend it at or just before this line"));

@@ -111,7 +111,8 @@ class LoadPlannerPropertyTest {
         Store old = round.store();
         List<StoreItem> left =
                 old.items().stream().filter(item -> !ids.contains(item.id())).toList();
-        return RoundCopies.with(round, "store", new Store(old.kitSets(), left, old.needs(), old.packSeconds()));
+        return RoundCopies.with(
+                round, "store", new Store(old.kitSets(), left, old.needs(), old.packSeconds(), old.voltageCeilings()));
     }
 
     /** One crew's days, all later by some hours; they may run past midnight into the next day's loading. */

@@ -58,6 +58,7 @@ final class ReferenceVisits {
                 "EFISH",
                 List.of(),
                 Optional.empty(),
-                Optional.of(new BatteryNeed(shockS, usableS, 1.25, packs, "scenario 4.6")));
+                Optional.of(new BatteryNeed(shockS, usableS, 1.25, packs, "scenario 4.6")),
+                Optional.empty());
     }
 }

@@ -155,7 +155,9 @@ class PackWriterTest {
                 .contains("Visit page")
                 .contains("by rule 5")
                 .contains("µS/cm")
-                .contains("m²/s");
+                .contains("m²/s")
+                .contains("Ceiling 1100 V", "Test from 100 V up", "Electricity and water kill")
+                .contains("Compares with 2026-09-09", "A 215, B", "J 2150");
         assertThat(pages.get(4))
                 .contains("Briefing")
                 .contains("NOT REVIEWED")

@@ -21,6 +21,7 @@ import org.wadeplan.planner.decon.Turnaround.Cover;
 import org.wadeplan.planner.decon.TurnaroundTable;
 import org.wadeplan.planner.effort.BatteryNeed;
 import org.wadeplan.planner.effort.PartEffort;
+import org.wadeplan.planner.effort.ShockTime;
 import org.wadeplan.planner.effort.StartSettings;
 import org.wadeplan.planner.effort.VisitEffort;
 import org.wadeplan.planner.hazard.VisitBriefing;
@@ -39,6 +40,7 @@ import org.wadeplan.planner.round.Material;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Site;
 import org.wadeplan.planner.round.VisitPart;
+import org.wadeplan.planner.round.VoltageCeiling;
 import org.wadeplan.planner.week.Activity;
 import org.wadeplan.planner.week.ActivityKind;
 import org.wadeplan.planner.week.CrewDay;
@@ -67,7 +69,8 @@ public final class SmallPlan {
                         chosen("PEL-02", 12, "SPOT")),
                 List.of(
                         efishEffort(),
-                        new VisitEffort("PEL-01", "TRAP", List.of(), Optional.empty(), Optional.empty())),
+                        new VisitEffort(
+                                "PEL-01", "TRAP", List.of(), Optional.empty(), Optional.empty(), Optional.empty())),
                 permissions(),
                 new TurnaroundTable(List.of()),
                 week(),
@@ -124,8 +127,16 @@ public final class SmallPlan {
                         OptionalDouble.of(96),
                         OptionalInt.of(165),
                         "power transfer, fish 115 µS/cm",
-                        List.of("Water above 18 °C: shorter bursts, cooler buckets."))),
-                Optional.of(new BatteryNeed(2150, 2400, 1.25, 2, "1.25 × 2150 s ÷ 2400 s, rounded up")));
+                        List.of("Water above 18 °C: shorter bursts, cooler buckets."),
+                        Optional.of(new VoltageCeiling(
+                                0,
+                                1100,
+                                OptionalDouble.of(100),
+                                OptionalDouble.of(70),
+                                OptionalDouble.empty(),
+                                SmallRound.SOURCE)))),
+                Optional.of(new BatteryNeed(2150, 2400, 1.25, 2, "1.25 × 2150 s ÷ 2400 s, rounded up")),
+                Optional.of(new ShockTime(2150, 2300, 4, "median of 4 earlier visits")));
     }
 
     private static List<Permission> permissions() {

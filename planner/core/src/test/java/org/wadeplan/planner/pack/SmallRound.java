@@ -34,6 +34,7 @@ import org.wadeplan.planner.round.Conditions;
 import org.wadeplan.planner.round.ConductivityBasis;
 import org.wadeplan.planner.round.ConductivityRule;
 import org.wadeplan.planner.round.DutyRules;
+import org.wadeplan.planner.round.ElectricRules;
 import org.wadeplan.planner.round.ElectricSettings;
 import org.wadeplan.planner.round.EvidenceGrade;
 import org.wadeplan.planner.round.InputHash;
@@ -102,7 +103,7 @@ public final class SmallRound {
                         List.of(),
                         List.of(),
                         "0123456789abcdef".repeat(4)),
-                new Store(List.of(), List.of(), List.of(), List.of()),
+                new Store(List.of(), List.of(), List.of(), List.of(), List.of()),
                 List.of(person("imre", "Imre"), person("yusra", "Yusra"), person("oskar", "Oskar")),
                 List.of(),
                 List.of(),
@@ -148,7 +149,8 @@ public final class SmallRound {
                 List.of(),
                 WadingProfile.NEW,
                 SearchSettings.USUAL,
-                List.of());
+                List.of(),
+                ElectricRules.DEFAULT);
     }
 
     static CoordinateSystem crs() {
@@ -244,6 +246,7 @@ public final class SmallRound {
                 OptionalDouble.of(4.2),
                 OptionalDouble.of(0.5),
                 OptionalInt.of(3),
+                OptionalInt.empty(),
                 Optional.empty()));
     }
 

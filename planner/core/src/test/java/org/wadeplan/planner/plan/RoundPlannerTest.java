@@ -72,7 +72,8 @@ class RoundPlannerTest {
                                 .map(RoundPlannerTest::withoutInspection)
                                 .toList(),
                         quiet.store().needs(),
-                        quiet.store().packSeconds()));
+                        quiet.store().packSeconds(),
+                        quiet.store().voltageCeilings()));
 
         assertThat(codes(stormy)).contains("thunder-forecast", "vehicle-without-certificate");
         assertThat(codes(quiet)).doesNotContain("thunder-forecast", "vehicle-without-certificate");

@@ -80,7 +80,8 @@ public final class IlvermoorWeek {
                     Optional.empty(),
                     method.startsWith("EFISH")
                             ? Optional.of(new BatteryNeed(2500, 2000, 1.25, 2, "by hand"))
-                            : Optional.empty()));
+                            : Optional.empty(),
+                    Optional.empty()));
             kits.addAll(kits(round, site, method));
         }
         return new WeekInputs(round, decisions, efforts, kits, turnarounds(round));

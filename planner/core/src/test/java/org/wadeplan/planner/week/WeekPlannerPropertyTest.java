@@ -51,7 +51,8 @@ class WeekPlannerPropertyTest {
                         effort.method(),
                         effort.parts().stream().map(part -> scaled(part, pct)).toList(),
                         effort.settings(),
-                        effort.batteries()))
+                        effort.batteries(),
+                        effort.shock()))
                 .toList();
         return new WeekInputs(inputs.round(), inputs.decisions(), efforts, inputs.visitKits(), inputs.turnarounds());
     }

@@ -75,13 +75,8 @@ public final class MapView extends BorderPane {
     private static FlowPane tools(CommandList commands) {
         FlowPane tools = new FlowPane();
         tools.getStyleClass().add("tools-wrapping");
-        for (String id : List.of(
-                "picture.in",
-                "picture.out",
-                "picture.all",
-                "picture.selected",
-                "site.previous",
-                "site.next")) {
+        for (String id :
+                List.of("picture.in", "picture.out", "picture.all", "picture.selected", "site.previous", "site.next")) {
             tools.getChildren().add(CommandMenus.button(commands.named(id)));
         }
         return tools;

@@ -39,9 +39,8 @@ class CandidateViewModelTest {
         CandidateReport report = candidates.reportProperty().get().orElseThrow();
         assertThat(candidates.rowsProperty().get())
                 .extracting(CandidateRow::name)
-                .containsExactlyElementsOf(report.candidates().stream()
-                        .map(each -> each.name())
-                        .toList())
+                .containsExactlyElementsOf(
+                        report.candidates().stream().map(each -> each.name()).toList())
                 .startsWith("C01", "C02");
         assertThat(candidates.factsProperty().get())
                 .extracting(Fact::text)

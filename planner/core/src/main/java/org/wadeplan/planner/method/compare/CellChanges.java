@@ -41,7 +41,8 @@ final class CellChanges {
         is.forEach((column, text) -> {
             String earlier = was.getOrDefault(column, "no such column");
             if (!Objects.equals(earlier, text)) {
-                changes.add("rule " + now.number() + " (" + now.id() + "), " + column + ": " + earlier + " became " + text);
+                changes.add(
+                        "rule " + now.number() + " (" + now.id() + "), " + column + ": " + earlier + " became " + text);
             }
         });
         return changes;
@@ -50,7 +51,8 @@ final class CellChanges {
     private static Map<String, String> byColumn(DecisionTable table, TableRule rule) {
         Map<String, String> cells = new LinkedHashMap<>();
         for (int column = 0; column < table.inputs().size(); column++) {
-            cells.put(table.inputs().get(column).name(), rule.cells().get(column).text());
+            cells.put(
+                    table.inputs().get(column).name(), rule.cells().get(column).text());
         }
         for (int column = 0; column < table.outputs().size(); column++) {
             cells.put(

@@ -71,8 +71,7 @@ public record ReachShift(int shiftM, double maxDepthM) {
     private static String method(DecisionTable table, SiteCase site, double depthM) {
         Map<String, CaseValue> values = new HashMap<>(site.values());
         values.put(SiteInput.MAX_DEPTH.column(), CaseValue.of(depthM));
-        MethodDecision decision =
-                MethodChooser.decide(table, site.site(), MethodChooser.readable(table, values));
+        MethodDecision decision = MethodChooser.decide(table, site.site(), MethodChooser.readable(table, values));
         return MethodWords.method(decision);
     }
 }

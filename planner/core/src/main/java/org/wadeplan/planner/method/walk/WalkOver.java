@@ -23,11 +23,7 @@ import org.wadeplan.planner.method.TableInput;
  * @param causes the cells of the planned rule that the readings fail
  */
 public record WalkOver(
-        MethodDecision planned,
-        MethodDecision measured,
-        boolean flipped,
-        List<String> readings,
-        List<String> causes) {
+        MethodDecision planned, MethodDecision measured, boolean flipped, List<String> readings, List<String> causes) {
 
     /** Puts readings in the place of planned values and asks the table again. */
     public static WalkOver of(DecisionTable table, SiteCase site, Map<String, CaseValue> readings) {

@@ -85,12 +85,9 @@ record PlanSource(Round round, RoundPlan plan, PackClock clock) {
                         .thenComparing(PastVisit::date));
     }
 
-    long visitsBefore(String site) {
-        return round.pastVisits().stream()
-                .filter(visit -> visit.site().equals(site))
-                .map(PastVisit::date)
-                .distinct()
-                .count();
+    /** How many sub-reaches the site's reach has; 0 where none could be laid. */
+    int subReaches(String site) {
+        return plan.reach(site).map(reach -> reach.subReaches().size()).orElse(0);
     }
 
     String methodLabel(String method) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.wadeplan.geo.reach.Reach;
 import org.wadeplan.geo.reach.SubReach;
-import org.wadeplan.planner.effort.BatteryNeed;
+import org.wadeplan.planner.effort.PaceStep;
 import org.wadeplan.planner.effort.VisitEffort;
 
 /** Ten sub-reaches, two on a page, and a sheet for the end: what is written while electrofishing. */
@@ -27,11 +27,11 @@ record SubReachSheets(String heading, List<Sheet> sheets, String subReachCount) 
         String heading = visit.site().id() + ", " + source.clock().day(visit.date());
         List<SubReach> pieces =
                 source.plan().reach(visit.site().id()).map(Reach::subReaches).orElse(List.of());
-        String expected = expected(source, visit, pieces.size());
+        List<PaceStep> pace = pace(source, visit, pieces.size());
         return new SubReachSheets(
                 heading,
                 IntStream.range(0, pieces.size())
-                        .mapToObj(i -> sheet(heading, pieces.get(i), expected, i % 2 == 0))
+                        .mapToObj(i -> sheet(heading, pieces.get(i), expected(pace, i), i % 2 == 0))
                         .toList(),
                 Integer.toString(pieces.size()));
     }
@@ -46,12 +46,18 @@ record SubReachSheets(String heading, List<Sheet> sheets, String subReachCount) 
                 BLANK_CATCH);
     }
 
-    private static String expected(PlanSource source, SiteDay visit, int pieces) {
+    private static List<PaceStep> pace(PlanSource source, SiteDay visit, int pieces) {
         return source.plan()
                 .effort(visit.site().id())
                 .flatMap(VisitEffort::batteries)
-                .map(BatteryNeed::expectedShockS)
-                .map(seconds -> "expect about " + Math.round(seconds / (double) pieces) + " s")
-                .orElse("expected seconds not known");
+                .map(need -> PaceStep.of(need.expectedShockS(), pieces))
+                .orElse(List.of());
+    }
+
+    private static String expected(List<PaceStep> pace, int piece) {
+        return piece < pace.size()
+                ? "expect about " + pace.get(piece).expectedS() + " s; "
+                        + pace.get(piece).totalS() + " s by its end"
+                : "expected seconds not known";
     }
 }

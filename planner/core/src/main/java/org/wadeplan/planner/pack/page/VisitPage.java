@@ -23,6 +23,8 @@ record VisitPage(
         String settingsLine,
         List<String> cautions,
         String comparability,
+        List<LastTime.ComparedRow> compared,
+        String pace,
         List<TimeRow> times,
         List<Arrival> arrivals) {
 
@@ -33,6 +35,14 @@ record VisitPage(
 
     boolean hasReadings() {
         return !readings.isEmpty();
+    }
+
+    boolean hasCompared() {
+        return !compared.isEmpty();
+    }
+
+    boolean hasPace() {
+        return !pace.isEmpty();
     }
 
     boolean hasSettings() {
@@ -63,6 +73,8 @@ record VisitPage(
                 last.settingsLine(),
                 last.cautions(),
                 last.comparability(),
+                last.compared(),
+                last.pace(),
                 visit.visits().stream().map(part -> time(source, visit, part)).toList(),
                 ArrivalChecks.of(visit.kind(source) == MethodKind.ELECTROFISHING));
     }

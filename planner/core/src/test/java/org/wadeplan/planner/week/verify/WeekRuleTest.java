@@ -166,7 +166,8 @@ class WeekRuleTest {
                 store.kitSets(),
                 store.items().stream().filter(item -> !item.kind().equals(kind)).toList(),
                 store.needs(),
-                store.packSeconds());
+                store.packSeconds(),
+                store.voltageCeilings());
     }
 
     private static List<String> errors(List<Problem> problems) {
@@ -305,7 +306,7 @@ class WeekRuleTest {
         List<StoreItem> items = store.items().stream()
                 .map(item -> item.kind().equals(kind) ? expired(item) : item)
                 .toList();
-        return new Store(store.kitSets(), items, store.needs(), store.packSeconds());
+        return new Store(store.kitSets(), items, store.needs(), store.packSeconds(), store.voltageCeilings());
     }
 
     private static StoreItem expired(StoreItem item) {
@@ -364,6 +365,7 @@ class WeekRuleTest {
                 from.acceptedRepairs(),
                 from.wading(),
                 from.search(),
-                from.methodOverrides());
+                from.methodOverrides(),
+                from.electric());
     }
 }
