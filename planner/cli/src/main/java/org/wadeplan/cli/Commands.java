@@ -18,13 +18,7 @@ final class Commands {
                         .addSubcommand(new ReachLayCommand(console))
                         .addSubcommand(new ReachSearchCommand(console))
                         .addSubcommand(new ReachDrawCommand(console)))
-                .addSubcommand(new CommandLine(new MethodGroup())
-                        .addSubcommand(new MethodDecideCommand(console))
-                        .addSubcommand(new MethodAuditCommand(console))
-                        .addSubcommand(new MethodTryCommand(console))
-                        .addSubcommand(new MethodCompareCommand(console))
-                        .addSubcommand(new MethodMarginCommand(console))
-                        .addSubcommand(new MethodConvertCommand(console)))
+                .addSubcommand(methods(console))
                 .addSubcommand(new CommandLine(new EffortGroup())
                         .addSubcommand(new EffortPlanCommand(console))
                         .addSubcommand(new EffortDetectCommand(console))
@@ -51,6 +45,16 @@ final class Commands {
         line.setUsageHelpLongOptionsMaxWidth(30);
         line.setUsageHelpWidth(100);
         return line;
+    }
+
+    private static CommandLine methods(Console console) {
+        return new CommandLine(new MethodGroup())
+                .addSubcommand(new MethodDecideCommand(console))
+                .addSubcommand(new MethodAuditCommand(console))
+                .addSubcommand(new MethodTryCommand(console))
+                .addSubcommand(new MethodCompareCommand(console))
+                .addSubcommand(new MethodMarginCommand(console))
+                .addSubcommand(new MethodConvertCommand(console));
     }
 
     /** Options as declared: their alphabet would be that of the machine's language. */

@@ -11,6 +11,7 @@ import org.wadeplan.geo.network.StreamNetwork;
 import org.wadeplan.geo.network.StreamReader;
 import org.wadeplan.geo.network.StreamRules;
 import org.wadeplan.geo.problem.Checked;
+import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.geo.terrain.ElevationGrid;
 import org.wadeplan.planner.round.Barrier;
@@ -65,6 +66,16 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs r
     }
 
     private Checked<List<CatchmentArea>> catchments() {
+        if (!folder.wants(RoundFolder.CATCHMENTS)) {
+            return Checked.of(
+                    List.of(),
+                    List.of(Problem.warning(
+                            "no-catchments",
+                            SourcePlace.file(folder.nameOf(RoundFolder.CATCHMENTS)),
+                            "the round has no outlines of catchments: whether sites and streams lie where they say was not checked",
+                            "a layer of catchments, as permits and cleaning go by them",
+                            "add it, or name it under files in round.json")));
+        }
         return new MapLayer(folder, RoundFolder.CATCHMENTS, crs)
                 .read(
                         (feature, shape) -> new CatchmentArea(
@@ -75,6 +86,16 @@ record TerrainReader(RoundFolder folder, CoordinateSystem crs, AcceptedRepairs r
     }
 
     private Checked<List<Parcel>> parcels() {
+        if (!folder.wants(RoundFolder.PARCELS)) {
+            return Checked.of(
+                    List.of(),
+                    List.of(Problem.warning(
+                            "no-parcels",
+                            SourcePlace.file(folder.nameOf(RoundFolder.PARCELS)),
+                            "the round has no parcels of land: consent was checked for no stretch of stream and no walk",
+                            "a layer of parcels with their consent_status",
+                            "add it, or name it under files in round.json")));
+        }
         return new MapLayer(folder, RoundFolder.PARCELS, crs)
                 .read(
                         (feature, shape) ->

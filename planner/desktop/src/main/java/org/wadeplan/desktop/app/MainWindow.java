@@ -198,7 +198,8 @@ public final class MainWindow implements WindowActs {
 
     @Override
     public void cyclePane(int by) {
-        List<Region> all = new ArrayList<>(currentPanes());
+        List<Region> all = new ArrayList<>(
+                currentPanes().stream().filter(MainWindow::isShown).toList());
         all.add(checks);
         if (!rail.isDisabled()) {
             all.add(rail);
@@ -211,6 +212,16 @@ public final class MainWindow implements WindowActs {
             }
         }
         focusOn(all.get(Math.floorMod(at + by, all.size())));
+    }
+
+    /** Not on a tab that lies behind another. */
+    private static boolean isShown(Node pane) {
+        for (Node node = pane; node != null; node = node.getParent()) {
+            if (!node.isVisible()) {
+                return false;
+            }
+        }
+        return pane.getScene() != null;
     }
 
     private static boolean holds(Node pane, Node focus) {

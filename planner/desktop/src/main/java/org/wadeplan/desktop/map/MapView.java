@@ -63,6 +63,7 @@ public final class MapView extends BorderPane {
         Tab proposed = new Tab(Words.of("map.tabCandidates"), candidates);
         TabPane tabs = new TabPane(listed, proposed);
         tabs.setId("map-tabs");
+        tabs.setAccessibleText(Words.of("map.tabsSpoken"));
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         model.reportProperty().addListener((property, before, now) -> {
             if (now.isPresent()) {
