@@ -28,15 +28,16 @@ record CandidatePage(
         String system,
         List<ScoreRow> score,
         List<String> nearby,
-        List<StakePair> stakes) {
+        List<StakeLine> stakes) {
 
     /** As far along the stream as the map shows, roughly. */
     private static final double NEARBY_M = 150;
 
     private static final int MOST_NEARBY = 3;
+    private static final int SIDE_BY_SIDE = 3;
 
-    /** Two stakes side by side, so that the page holds everything. */
-    record StakePair(MapPage.StakeRow low, MapPage.StakeRow high, boolean hasHigh) {}
+    /** Three stakes side by side, so that the page holds everything. */
+    record StakeLine(List<MapPage.StakeRow> cells) {}
 
     record ScoreRow(String name, String found, String points) {}
 
@@ -65,13 +66,16 @@ record CandidatePage(
                 stakes(candidate.reach()));
     }
 
-    private static List<StakePair> stakes(Reach reach) {
-        int half = (reach.stakes().size() + 1) / 2;
-        return IntStream.range(0, half)
-                .mapToObj(i -> new StakePair(
-                        MapPage.row(reach, i),
-                        MapPage.row(reach, Math.min(reach.stakes().size() - 1, half + i)),
-                        half + i < reach.stakes().size()))
+    /** Column by column, so that each is read upwards from the start. */
+    private static List<StakeLine> stakes(Reach reach) {
+        int count = reach.stakes().size();
+        int lines = (count + SIDE_BY_SIDE - 1) / SIDE_BY_SIDE;
+        return IntStream.range(0, lines)
+                .mapToObj(line -> new StakeLine(IntStream.range(0, SIDE_BY_SIDE)
+                        .map(column -> column * lines + line)
+                        .filter(stake -> stake < count)
+                        .mapToObj(stake -> MapPage.row(reach, stake))
+                        .toList()))
                 .toList();
     }
 
