@@ -63,14 +63,19 @@ public final class GridSystem {
      * @return no value and a problem where the keys name no system, or one that cannot be used
      */
     public static Checked<GridSystem> ofGeoTiff(IIOMetadata tags, CoordinateSystem round, SourcePlace place) {
+        return stated(tags)
+                .map(found -> joined(name(found), found, round, place))
+                .orElseGet(() -> Checked.failed(missing(place)));
+    }
+
+    /** Empty where the keys name no system. The foreign decoder declares any exception and throws many on damaged keys. */
+    private static Optional<CoordinateReferenceSystem> stated(IIOMetadata tags) {
         try {
-            GeoTiffIIOMetadataDecoder keys = new GeoTiffIIOMetadataDecoder(tags);
-            CoordinateReferenceSystem found = new GeoTiffMetadata2CRSAdapter(
-                            new Hints(Hints.FORCE_LONGITUDE_FIRST_AXIS_ORDER, true))
-                    .createCoordinateSystem(keys);
-            return found == null ? Checked.failed(missing(place)) : joined(name(found), found, round, place);
-        } catch (Exception anythingInForeignKeys) {
-            return Checked.failed(missing(place));
+            return Optional.ofNullable(
+                    new GeoTiffMetadata2CRSAdapter(new Hints(Hints.FORCE_LONGITUDE_FIRST_AXIS_ORDER, true))
+                            .createCoordinateSystem(new GeoTiffIIOMetadataDecoder(tags)));
+        } catch (Exception damagedKeys) {
+            return Optional.empty();
         }
     }
 
