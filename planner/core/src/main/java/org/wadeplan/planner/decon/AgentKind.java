@@ -33,7 +33,8 @@ public enum AgentKind {
         return switch (row.mode()) {
             case FREEZE -> FREEZE;
             case DRY -> DRY;
-            case SOAK, SPRAY -> row.tempC().isPresent() && row.strength().isEmpty() ? HEAT : CHEMICAL;
+            case SOAK, SPRAY, WIPE, STEAM ->
+                row.tempC().isPresent() && row.strength().isEmpty() ? HEAT : CHEMICAL;
         };
     }
 }

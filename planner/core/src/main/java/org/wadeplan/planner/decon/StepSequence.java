@@ -114,6 +114,8 @@ final class StepSequence {
                 switch (recipe.mode()) {
                     case SOAK -> "soak";
                     case SPRAY -> "spray";
+                    case WIPE -> "wipe";
+                    case STEAM -> "steam";
                     case FREEZE -> "freeze";
                     case DRY -> "dry";
                 };

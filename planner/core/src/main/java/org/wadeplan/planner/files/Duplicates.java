@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.files.CertificateTable.CertificateOf;
 import org.wadeplan.planner.files.Table.Placed;
@@ -57,6 +58,10 @@ final class Duplicates {
         check(tables.packSeconds(), PackSecondsTable.KIND, "conductivity_max_us_cm");
         check(tables.voltageCeilings(), VoltageCeilingTable.KIND, "conductivity_min_us_cm");
         check(tables.deconResources(), DeconResourceTable.KIND, "resource");
+        check(tables.gearClasses(), GearClassTable.KIND, "gear_class");
+        check(tables.baths(), BathTable.KIND, "bath");
+        check(tables.cleanings(), CleaningTable.KIND, "cleaning");
+        check(tables.loadTicks(), LoadTickTable.KIND, "date", "crew", "item");
     }
 
     private void rules(RoundTables tables) {
@@ -65,7 +70,8 @@ final class Duplicates {
         check(tables.methodParts(), MethodPartTable.KIND, "method", "order");
         check(tables.pests(), PestTable.KIND, "pest");
         check(tables.waterPests(), WaterPestTable.KIND, "water", "pest");
-        check(tables.treatments(), TreatmentTable.KIND, "treatment", "pest", "material", "mode");
+        check(tables.treatments(), TreatmentTable.KIND, "treatment", "pest", "stage", "material", "mode");
+        check(tables.deconRules(), DeconRuleTable.KIND, "rule");
     }
 
     /** Codes that differ only in upper and lower case count as the same: people and handhelds take them so. */
@@ -73,7 +79,8 @@ final class Duplicates {
         Map<String, Row> firsts = new LinkedHashMap<>();
         for (Row row : table.raw()) {
             List<String> cells = List.of(keyColumns).stream().map(row::raw).toList();
-            if (cells.stream().noneMatch(String::isEmpty)) {
+            if (Stream.of(keyColumns).filter(kind.required()::contains).noneMatch(column -> row.raw(column)
+                    .isEmpty())) {
                 Row first = firsts.putIfAbsent(String.join("\n", cells).toLowerCase(Locale.ROOT), row);
                 if (first != null) {
                     problems.add(twice(kind, String.join(", ", keyColumns), String.join(" ", cells), first, row));

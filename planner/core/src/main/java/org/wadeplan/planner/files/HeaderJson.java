@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.wadeplan.geo.crs.MetricPoint;
 import org.wadeplan.geo.network.StreamNoding;
@@ -71,7 +72,8 @@ final class HeaderJson {
                 wading(top),
                 SearchJson.settings(top),
                 overrides(top),
-                ElectricJson.electric(top, battery));
+                ElectricJson.electric(top, battery),
+                top.has("jurisdiction") ? Optional.of(top.text("jurisdiction")) : Optional.empty());
     }
 
     /** Where the round does not say who wades, everyone counts as new: the tightest row. */

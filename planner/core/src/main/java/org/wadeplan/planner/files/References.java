@@ -57,7 +57,10 @@ final class References {
     }
 
     private void gear() {
-        check(KnownIds.of("a kit set", tables.kitSets(), "kit_set"), tables.store(), "kit_set");
+        KnownIds kitSets = KnownIds.of("a kit set", tables.kitSets(), "kit_set");
+        check(kitSets, tables.store(), "kit_set");
+        check(kitSets, tables.agreedWeek(), "kit_sets");
+        check(kitSets, tables.cleanings(), "kit_set");
         check(KnownIds.of("an item", tables.store(), "item"), tables.certificates(), "item");
         warn(KnownIds.of("a kind", tables.store(), "kind"), tables.kitNeeds(), "kind");
         warn(KnownIds.of("a certificate", tables.certificates(), "certificate"), tables.kitNeeds(), "certificate");
@@ -67,10 +70,19 @@ final class References {
         KnownIds waters = KnownIds.of("a water", tables.waters(), "water");
         check(waters, tables.waterPests(), "water");
         check(waters, tables.kitSets(), "exposed_to");
+        check(waters, tables.store(), "exposed_to");
+        check(waters, tables.deconRules(), "waters");
         KnownIds pests = KnownIds.of("a pest", tables.pests(), "pest");
         check(pests, tables.waterPests(), "pest");
         check(pests, tables.treatments(), "pest");
-        check(KnownIds.of("a resource", tables.deconResources(), "resource"), tables.deconSteps(), "resource");
+        check(pests, tables.deconRules(), "pests");
+        KnownIds resources = KnownIds.of("a resource", tables.deconResources(), "resource");
+        check(resources, tables.deconSteps(), "resource");
+        check(resources, tables.baths(), "resource");
+        KnownIds treatments = KnownIds.of("a treatment", tables.treatments(), "treatment");
+        check(treatments, tables.cleanings(), "treatment");
+        check(treatments, tables.deconRules(), "treatment");
+        check(KnownIds.of("a bath", tables.baths(), "bath"), tables.cleanings(), "bath");
         KnownIds moments = KnownIds.of("a treatment", tables.treatments(), "treatment")
                 .and(
                         ", or always, plant-fragments, chemical, heat or same-water",
@@ -86,6 +98,7 @@ final class References {
         check(sites, tables.consents(), "site");
         check(sites, tables.siteHazards(), "site");
         check(sites, tables.depths(), "site");
+        check(sites, tables.agreedWeek(), "site");
         check(KnownIds.of("a place of care", tables.care(), "care"), tables.sites(), "care");
         header.ifPresent(known -> {
             KnownIds places = sites.and(

@@ -8,8 +8,8 @@ import org.wadeplan.planner.files.CertificateTable.CertificateOf;
 import org.wadeplan.planner.files.MethodPartTable.PartOf;
 import org.wadeplan.planner.method.DecisionTable;
 import org.wadeplan.planner.round.Biosecurity;
+import org.wadeplan.planner.round.FieldLog;
 import org.wadeplan.planner.round.InputHash;
-import org.wadeplan.planner.round.ItemCertificate;
 import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.MethodPart;
 import org.wadeplan.planner.round.PackSeconds;
@@ -55,7 +55,8 @@ record RoundAssembly(
                 tables.care().values(),
                 register,
                 hash,
-                tables.depths().values());
+                tables.depths().values(),
+                log());
     }
 
     private Method withParts(Method method) {
@@ -81,25 +82,10 @@ record RoundAssembly(
     }
 
     private StoreItem withCertificates(StoreItem item) {
-        List<ItemCertificate> certificates = tables.certificates().values().stream()
+        return item.with(tables.certificates().values().stream()
                 .filter(of -> of.item().equals(item.id()))
                 .map(CertificateOf::certificate)
-                .toList();
-        return new StoreItem(
-                item.id(),
-                item.kind(),
-                item.label(),
-                item.quantity(),
-                item.unit(),
-                item.kitSet(),
-                item.material(),
-                item.state(),
-                item.stateNote(),
-                item.availableFrom(),
-                item.availableUntil(),
-                item.expires(),
-                item.healthPct(),
-                certificates);
+                .toList());
     }
 
     private Biosecurity biosecurity() {
@@ -108,6 +94,17 @@ record RoundAssembly(
                 tables.waterPests().values(),
                 tables.treatments().values(),
                 tables.deconSteps().values(),
-                tables.deconResources().values());
+                tables.deconResources().values(),
+                tables.gearClasses().values(),
+                tables.deconRules().values(),
+                header.jurisdiction());
+    }
+
+    private FieldLog log() {
+        return new FieldLog(
+                tables.agreedWeek().values(),
+                tables.baths().values(),
+                tables.cleanings().values(),
+                tables.loadTicks().values());
     }
 }

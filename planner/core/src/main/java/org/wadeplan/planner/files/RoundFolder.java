@@ -66,7 +66,13 @@ record RoundFolder(Path folder, Map<String, String> names, LayerSettings setting
             "forecast",
             "care",
             "pack_seconds",
-            "voltage_ceilings");
+            "voltage_ceilings",
+            "gear_classes",
+            "decon_rules",
+            "agreed_week");
+
+    /** What people did, in the order in which it is read: it changes by the hour, and no plan is made from it. */
+    static final List<String> LOGS = List.of("baths", "cleanings", "load_ticks");
 
     private static final Map<String, String> USUAL = Map.of(
             STREAMS, "streams.gpkg",

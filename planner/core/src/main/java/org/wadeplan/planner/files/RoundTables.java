@@ -5,16 +5,22 @@ import java.util.stream.Stream;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.files.CertificateTable.CertificateOf;
 import org.wadeplan.planner.files.MethodPartTable.PartOf;
+import org.wadeplan.planner.round.AgreedTask;
 import org.wadeplan.planner.round.Barrier;
+import org.wadeplan.planner.round.BathRecord;
 import org.wadeplan.planner.round.CarePlace;
+import org.wadeplan.planner.round.CleaningRecord;
 import org.wadeplan.planner.round.Consent;
 import org.wadeplan.planner.round.CrewDayRoster;
 import org.wadeplan.planner.round.DayForecast;
 import org.wadeplan.planner.round.DeconResource;
+import org.wadeplan.planner.round.DeconRule;
 import org.wadeplan.planner.round.DeconStepRule;
 import org.wadeplan.planner.round.DepthPoint;
+import org.wadeplan.planner.round.GearClass;
 import org.wadeplan.planner.round.KitNeed;
 import org.wadeplan.planner.round.KitSet;
+import org.wadeplan.planner.round.LoadTick;
 import org.wadeplan.planner.round.LowWater;
 import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.PackSeconds;
@@ -59,7 +65,13 @@ record RoundTables(
         Table<DayForecast> forecast,
         Table<CarePlace> care,
         Table<PackSeconds> packSeconds,
-        Table<VoltageCeiling> voltageCeilings) {
+        Table<VoltageCeiling> voltageCeilings,
+        Table<GearClass> gearClasses,
+        Table<DeconRule> deconRules,
+        Table<AgreedTask> agreedWeek,
+        Table<BathRecord> baths,
+        Table<CleaningRecord> cleanings,
+        Table<LoadTick> loadTicks) {
 
     static RoundTables read(RoundFolder folder) {
         return new RoundTables(
@@ -89,7 +101,13 @@ record RoundTables(
                 Table.read(folder, ForecastTable.KIND),
                 Table.read(folder, CareTable.KIND),
                 Table.read(folder, PackSecondsTable.KIND),
-                Table.read(folder, VoltageCeilingTable.KIND));
+                Table.read(folder, VoltageCeilingTable.KIND),
+                Table.read(folder, GearClassTable.KIND),
+                Table.read(folder, DeconRuleTable.KIND),
+                Table.read(folder, AgreedTable.KIND),
+                Table.read(folder, BathTable.KIND),
+                Table.read(folder, CleaningTable.KIND),
+                Table.read(folder, LoadTickTable.KIND));
     }
 
     Stream<Table<?>> all() {
@@ -120,7 +138,13 @@ record RoundTables(
                 forecast,
                 care,
                 packSeconds,
-                voltageCeilings);
+                voltageCeilings,
+                gearClasses,
+                deconRules,
+                agreedWeek,
+                baths,
+                cleanings,
+                loadTicks);
     }
 
     List<Problem> problems() {

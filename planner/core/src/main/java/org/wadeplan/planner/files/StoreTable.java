@@ -1,6 +1,7 @@
 package org.wadeplan.planner.files;
 
 import java.util.List;
+import org.wadeplan.planner.round.ItemDetail;
 import org.wadeplan.planner.round.Material;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.StoreState;
@@ -11,8 +12,10 @@ final class StoreTable {
     static final TableKind<StoreItem> KIND = TableKind.named("store", "item")
             .required("item kind label quantity unit material state")
             .optional("kit_set state_note available_from available_until expires health_pct")
+            .later("gear_class mass_kg exposed_to wet_since")
             .makes(StoreTable::storeItem);
 
+    private static final Range MASS_KG = Range.of(0, 10_000, "kg");
     private static final Words<Material> MATERIALS = Words.of(Material.class);
     private static final Words<StoreState> STATES = Words.of(StoreState.class);
 
@@ -33,7 +36,12 @@ final class StoreTable {
                 row.optionalInstant("available_until"),
                 row.optionalDate("expires"),
                 row.optionalDecimal("health_pct", Range.PERCENT),
-                List.of());
+                List.of(),
+                new ItemDetail(
+                        row.optionalText("gear_class"),
+                        row.optionalDecimal("mass_kg", MASS_KG),
+                        row.optionalList("exposed_to"),
+                        row.optionalInstant("wet_since")));
         Spans.check(row, "available_from", item.availableFrom(), "available_until", item.availableUntil());
         return item;
     }

@@ -11,13 +11,14 @@ final class TreatmentTable {
     static final TableKind<Treatment> KIND = TableKind.named("treatments", "treatment pest material")
             .required("treatment pest material agent mode contact_min drying_h pick_first grade source")
             .optional("strength strength_basis temp_c")
+            .later("stage valid_from valid_until jurisdiction")
             .makes(TreatmentTable::treatment);
 
     private static final Words<Material> MATERIALS = Words.of(Material.class);
     private static final Words<TreatmentMode> MODES = Words.of(TreatmentMode.class);
     private static final Words<EvidenceGrade> GRADES = Words.of(EvidenceGrade.class);
-    private static final Range STRENGTH = Range.of(0, 1_000_000, "");
-    private static final Range TEMP_C = Range.of(-200, 120, "°C");
+    static final Range STRENGTH = Range.of(0, 1_000_000, "");
+    static final Range TEMP_C = Range.of(-200, 120, "°C");
     private static final Range CONTACT_MIN = Range.of(0, 100_000, "minutes");
     private static final Range DRYING_H = Range.of(0, 10_000, "hours");
 
@@ -37,8 +38,16 @@ final class TreatmentTable {
                 row.decimal("drying_h", DRYING_H),
                 row.flag("pick_first"),
                 row.word("grade", GRADES),
-                row.text("source"));
-        if (!row.raw("strength").isEmpty() && treatment.strengthBasis().isEmpty()) {
+                row.text("source"),
+                row.optionalText("stage"),
+                Validities.of(row));
+        checkBasis(row);
+        return treatment;
+    }
+
+    /** A strength says what it is a strength of. */
+    static void checkBasis(Row row) {
+        if (!row.raw("strength").isEmpty() && row.raw("strength_basis").isEmpty()) {
             row.refuse(
                     "strength_basis",
                     new Fault(
@@ -47,6 +56,5 @@ final class TreatmentTable {
                             "a basis such as g/L product or mg/L active",
                             "look it up in the source; the two can differ several times over"));
         }
-        return treatment;
     }
 }

@@ -14,6 +14,7 @@ import org.wadeplan.planner.method.DecisionTable;
  * @param methodTable the decision table, parsed
  * @param hazardRegister the folder's own {@code hazards.json}, or the one that comes with the program
  * @param depths along the reaches, as far as they were measured
+ * @param log what people agreed and did
  */
 public record Round(
         Path folder,
@@ -37,9 +38,10 @@ public record Round(
         List<CarePlace> care,
         HazardRegister hazardRegister,
         InputHash hash,
-        List<DepthPoint> depths) {
+        List<DepthPoint> depths,
+        FieldLog log) {
 
-    /** A round of which no depths along the reaches are known. */
+    /** A round of which no depths along the reaches are known and nothing was done yet. */
     public Round(
             Path folder,
             RoundHeader header,
@@ -84,7 +86,8 @@ public record Round(
                 care,
                 hazardRegister,
                 hash,
-                List.of());
+                List.of(),
+                FieldLog.EMPTY);
     }
 
     public Optional<Site> site(String id) {
@@ -96,28 +99,49 @@ public record Round(
         List<Site> replaced = sites.stream()
                 .map(site -> site.id().equals(replacement.id()) ? replacement : site)
                 .toList();
+        return changed(replaced, store, biosecurity, log);
+    }
+
+    /** The same round with other knowledge of pests and treatments. */
+    public Round with(Biosecurity other) {
+        return changed(sites, store, other, log);
+    }
+
+    /** The same round with another store. */
+    public Round with(Store other) {
+        return changed(sites, other, biosecurity, log);
+    }
+
+    /** The same round with another log of what people agreed and did. */
+    public Round with(FieldLog other) {
+        return changed(sites, store, biosecurity, other);
+    }
+
+    private Round changed(List<Site> itsSites, Store itsStore, Biosecurity itsBiosecurity, FieldLog itsLog) {
         return new Round(
                 folder,
                 header,
                 terrain,
                 waters,
-                replaced,
+                itsSites,
                 pastVisits,
                 travel,
                 methods,
                 methodTable,
-                store,
+                itsStore,
                 people,
                 roster,
                 permits,
                 consents,
-                biosecurity,
+                itsBiosecurity,
                 tides,
                 siteHazards,
                 forecast,
                 care,
                 hazardRegister,
-                hash);
+                hash,
+                depths,
+                itsLog);
     }
 
     public Optional<Method> method(String id) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.wadeplan.geo.crs.MetricPoint;
 import org.wadeplan.hazards.limits.WadingProfile;
@@ -21,6 +22,7 @@ import org.wadeplan.hazards.limits.WadingProfile;
  * @param electric limits for current in water, and what a pack holds
  * @param wading the row of the wading table that the weakest wader of the crews belongs to
  * @param search what a search for reaches keeps clear of
+ * @param jurisdiction the place whose rules about cleaning the round follows
  * @param methodOverrides sites whose method a person has decided, with the reason
  */
 public record RoundHeader(
@@ -50,7 +52,8 @@ public record RoundHeader(
         WadingProfile wading,
         SearchSettings search,
         List<MethodOverride> methodOverrides,
-        ElectricRules electric) {
+        ElectricRules electric,
+        Optional<String> jurisdiction) {
 
     /** The days of the week itself, without reserve days, in order. */
     public List<LocalDate> days() {

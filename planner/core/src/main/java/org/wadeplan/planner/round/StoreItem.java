@@ -27,4 +27,60 @@ public record StoreItem(
         Optional<Instant> availableUntil,
         Optional<LocalDate> expires,
         OptionalDouble healthPct,
-        List<ItemCertificate> certificates) {}
+        List<ItemCertificate> certificates,
+        ItemDetail detail) {
+
+    /** An item of which the store says no more. */
+    public StoreItem(
+            String id,
+            String kind,
+            String label,
+            double quantity,
+            String unit,
+            Optional<String> kitSet,
+            Material material,
+            StoreState state,
+            Optional<String> stateNote,
+            Optional<Instant> availableFrom,
+            Optional<Instant> availableUntil,
+            Optional<LocalDate> expires,
+            OptionalDouble healthPct,
+            List<ItemCertificate> certificates) {
+        this(
+                id,
+                kind,
+                label,
+                quantity,
+                unit,
+                kitSet,
+                material,
+                state,
+                stateNote,
+                availableFrom,
+                availableUntil,
+                expires,
+                healthPct,
+                certificates,
+                ItemDetail.NONE);
+    }
+
+    /** The same item with these certificates. */
+    public StoreItem with(List<ItemCertificate> itsCertificates) {
+        return new StoreItem(
+                id,
+                kind,
+                label,
+                quantity,
+                unit,
+                kitSet,
+                material,
+                state,
+                stateNote,
+                availableFrom,
+                availableUntil,
+                expires,
+                healthPct,
+                itsCertificates,
+                detail);
+    }
+}

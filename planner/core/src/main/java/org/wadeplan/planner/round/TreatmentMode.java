@@ -4,6 +4,8 @@ package org.wadeplan.planner.round;
 public enum TreatmentMode {
     SOAK,
     SPRAY,
+    WIPE,
+    STEAM,
     FREEZE,
     DRY
 }

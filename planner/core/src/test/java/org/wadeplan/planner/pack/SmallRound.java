@@ -150,7 +150,8 @@ public final class SmallRound {
                 WadingProfile.NEW,
                 SearchSettings.USUAL,
                 List.of(),
-                ElectricRules.DEFAULT);
+                ElectricRules.DEFAULT,
+                Optional.empty());
     }
 
     static CoordinateSystem crs() {

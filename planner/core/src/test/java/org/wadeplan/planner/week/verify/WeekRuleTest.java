@@ -366,6 +366,7 @@ class WeekRuleTest {
                 from.wading(),
                 from.search(),
                 from.methodOverrides(),
-                from.electric());
+                from.electric(),
+                from.jurisdiction());
     }
 }
