@@ -1,6 +1,8 @@
 package org.wadeplan.planner.plan;
 
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.reach.Reach;
@@ -18,11 +20,13 @@ import org.wadeplan.planner.method.MethodChooser;
 import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.method.MethodFindings;
 import org.wadeplan.planner.permission.Permission;
+import org.wadeplan.planner.round.AgreedTask;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.Progress;
 import org.wadeplan.planner.week.WeekInputs;
 import org.wadeplan.planner.week.WeekPlan;
 import org.wadeplan.planner.week.WeekPlanner;
+import org.wadeplan.planner.week.agreed.AgreedWeek;
 
 /**
  * The straight line from a round to its plan. The only class that knows the order of the steps; reading the round
@@ -39,6 +43,23 @@ public final class RoundPlanner {
 
     /** A plan for a round without errors and without {@link #refusals}. The same round and options give the same plan. */
     public static RoundPlan plan(Round round, PlanOptions options, Progress progress) {
+        return plan(
+                round,
+                options,
+                progress,
+                inputs -> new AgreedWeek.Laid(WeekPlanner.plan(inputs, options.iterations(), progress), List.of()));
+    }
+
+    /** The plan of the week in force: the week as people agreed it where the round has one, else one that is planned now. */
+    public static RoundPlan inForce(Round round, PlanOptions options, Progress progress) {
+        List<AgreedTask> agreed = round.log().agreed();
+        return agreed.isEmpty()
+                ? plan(round, options, progress)
+                : plan(round, new PlanOptions(options.seed(), 0), progress, inputs -> AgreedWeek.lay(inputs, agreed));
+    }
+
+    private static RoundPlan plan(
+            Round round, PlanOptions options, Progress progress, Function<WeekInputs, AgreedWeek.Laid> schedule) {
         progress.report(0, 0, "reaches");
         Checked<List<Reach>> reaches = ReachLayout.lay(round);
         progress.report(0, 0, "methods and effort");
@@ -48,7 +69,8 @@ public final class RoundPlanner {
         List<VisitKit> needs = VisitNeeds.of(round, decisions, efforts);
         TurnaroundTable turnarounds = TurnaroundPlanner.table(round);
         WeekInputs inputs = new WeekInputs(round, decisions, efforts, needs, turnarounds);
-        WeekPlan week = WeekPlanner.plan(inputs, options.iterations(), progress);
+        AgreedWeek.Laid laid = schedule.apply(inputs);
+        WeekPlan week = laid.week();
         progress.report(0, 0, "loads and briefings");
         KitPlan kit = LoadPlanner.plan(round, needs, efforts, week);
         List<Permission> permissions = PlacedPermissions.of(round, week);
@@ -65,7 +87,8 @@ public final class RoundPlanner {
                 week,
                 kit,
                 briefings,
-                reaches.problems());
+                Stream.concat(reaches.problems().stream(), laid.findings().stream())
+                        .toList());
         return draft.finished();
     }
 }
