@@ -1,0 +1,40 @@
+package org.wadeplan.desktop.cleaning;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.wadeplan.desktop.look.Fact;
+
+/**
+ * A stretch of time in which a kit set stands one way.
+ *
+ * @param waters touched in it, or since the last clean
+ * @param site where it is in the water, for a use
+ * @param task the cleaning behind it, by {@link CleaningTasks#id}
+ * @param spoken the whole of it in a sentence
+ * @param why in order of reading
+ */
+public record SetSpan(
+        String kitSet,
+        SetState state,
+        Instant from,
+        Instant to,
+        List<String> waters,
+        Optional<String> site,
+        Optional<String> task,
+        String spoken,
+        List<Fact> why) {
+
+    public String id() {
+        return kitSet + " " + state + " " + from;
+    }
+
+    /** What is written in it: the waters of a use first, because that is what people look for. */
+    public String label() {
+        return state == SetState.IN_USE ? String.join("+", waters) + " " + state.words() : state.words();
+    }
+
+    boolean holds(Instant moment) {
+        return !moment.isBefore(from) && moment.isBefore(to);
+    }
+}

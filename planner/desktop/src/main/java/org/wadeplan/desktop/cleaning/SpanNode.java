@@ -1,0 +1,54 @@
+package org.wadeplan.desktop.cleaning;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.Pane;
+import org.wadeplan.desktop.look.BarWords;
+import org.wadeplan.desktop.words.Words;
+
+/** A span on the screen: the pattern of its state, its words, and why as a tip. */
+final class SpanNode extends Pane {
+
+    private static final double LEAST_PX = 3;
+
+    private final SetSpan span;
+
+    SpanNode(SetSpan span, double widthPx, double heightPx, double em) {
+        this.span = span;
+        double width = Math.max(LEAST_PX, widthPx);
+        getStyleClass().addAll("bar", span.state().style());
+        setPrefSize(width, heightPx);
+        setMinSize(width, heightPx);
+        setMaxSize(width, heightPx);
+        setAccessibleRole(AccessibleRole.NODE);
+        setAccessibleText(span.spoken());
+        BarWords.fitting(span.label(), width, heightPx, em).ifPresent(getChildren()::add);
+        Tooltip tip = new Tooltip(tipWords());
+        tip.setWrapText(true);
+        tip.setMaxWidth(520);
+        Tooltip.install(this, tip);
+    }
+
+    private String tipWords() {
+        StringBuilder words = new StringBuilder(span.spoken());
+        span.why().stream().skip(1).limit(4).forEach(fact -> words.append('\n')
+                .append(fact.head())
+                .append(": ")
+                .append(fact.text()));
+        return words.append('\n').append(Words.of("cleaning.tipMore")).toString();
+    }
+
+    SetSpan span() {
+        return span;
+    }
+
+    void mark(boolean selected, boolean sameSite) {
+        getStyleClass().removeAll("bar-selected", "bar-same-site");
+        if (selected) {
+            getStyleClass().add("bar-selected");
+            toFront();
+        } else if (sameSite) {
+            getStyleClass().add("bar-same-site");
+        }
+    }
+}
