@@ -116,12 +116,11 @@ final class CleaningSheet extends Pane {
 
     private double bench(BenchLane bench, double top) {
         double height = em * 1.5;
-        Label name = new Label(bench.tooMany() ? Words.of("cleaning.tooMany") : bench.label());
-        name.getStyleClass().add(bench.tooMany() ? "bench-too-many" : "lane-kit");
+        Label name = new Label(bench.label());
+        name.getStyleClass().add("lane-kit");
         name.setManaged(false);
         name.resizeRelocate(0, top, gutterPx - 4, height);
-        name.setTooltip(
-                new Tooltip(bench.tooMany() ? Words.of("cleaning.tooManyWords", bench.label()) : bench.label()));
+        name.setTooltip(new Tooltip(bench.label()));
         gutter.getChildren().add(name);
         List<String> together = new ArrayList<>();
         for (int i = 0; i < bench.turns().size(); i++) {

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -12,7 +13,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.wadeplan.desktop.look.Fact;
-import org.wadeplan.desktop.look.Mark;
+import org.wadeplan.desktop.session.DaySky;
 import org.wadeplan.desktop.session.DayWork;
 import org.wadeplan.desktop.session.FindReport;
 import org.wadeplan.desktop.session.PlanSession;
@@ -43,6 +44,8 @@ public final class CleaningViewModel {
     private final ReadOnlyStringWrapper emptyWords = new ReadOnlyStringWrapper("");
     private final ReadOnlyDoubleWrapper zoom = new ReadOnlyDoubleWrapper(1);
     private Optional<PlanSession> shown = Optional.empty();
+    private Optional<CleaningWeek> week = Optional.empty();
+    private List<Fact> mind = List.of();
 
     /**
      * The kit sets of whatever is open.
@@ -85,7 +88,7 @@ public final class CleaningViewModel {
         return steps.getReadOnlyProperty();
     }
 
-    /** What can hurt in the selected cleaning, and where its water goes. */
+    /** What to write down at the selected step, what can hurt in the cleaning, and where its water goes. */
     public ReadOnlyObjectProperty<List<Fact>> cautionsProperty() {
         return cautions.getReadOnlyProperty();
     }
@@ -141,9 +144,10 @@ public final class CleaningViewModel {
 
     private void build() {
         emptyWords.set(Words.of(shown.isEmpty() ? "cleaning.nothingOpen" : "cleaning.noWeek"));
-        picture.set(shown.flatMap(now -> now.round().flatMap(round -> now.inForce()
-                .flatMap(
-                        week -> PictureBuilder.picture(round, week, now.opened().skies(), find(shown))))));
+        week = shown.flatMap(
+                now -> now.round().flatMap(round -> now.inForce().map(inForce -> CleaningWeek.of(round, inForce))));
+        List<DaySky> skies = shown.map(now -> now.opened().skies()).orElse(List.of());
+        picture.set(week.flatMap(it -> PictureBuilder.picture(it, skies, find(shown))));
         find.set(find(shown).map(CleaningViewModel::page).orElse(List.of()));
     }
 
@@ -179,10 +183,12 @@ public final class CleaningViewModel {
         if (span.isEmpty()) {
             selected.set(Optional.empty());
         }
-        facts.set(span.map(SetSpan::why).orElse(List.of()));
-        StepRows rows = span.flatMap(SetSpan::task).flatMap(this::stepsOf).orElse(StepRows.NONE);
+        facts.set(week.flatMap(it -> span.map(of -> SpanFacts.of(it, of, flag(of.kitSet()))))
+                .orElse(List.of()));
+        StepRows rows = week.flatMap(it -> span.flatMap(it::task).map(task -> StepRows.of(it, task)))
+                .orElse(StepRows.NONE);
         steps.set(rows.rows());
-        cautions.set(rows.cautions());
+        mind = rows.cautions();
         if (rows.rows().stream()
                 .noneMatch(row -> selectedStep.get().filter(row.id()::equals).isPresent())) {
             selectedStep.set(rows.rows().stream()
@@ -190,14 +196,16 @@ public final class CleaningViewModel {
                     .map(StepRow::id)
                     .findFirst());
         }
+        cautions.set(cautionsOfStep());
         sets.set(picture.get().map(this::setRows).orElse(List.of()));
         selectedSet.set(span.map(SetSpan::kitSet));
     }
 
-    private Optional<StepRows> stepsOf(String task) {
-        return shown.flatMap(now -> now.round().flatMap(round -> now.inForce()
-                .flatMap(week -> CleaningTasks.find(week.week(), task))
-                .map(found -> StepRows.of(round, found))));
+    private Optional<String> flag(String kitSet) {
+        return picture.get().flatMap(it -> it.lanes().stream()
+                .filter(lane -> lane.kitSet().equals(kitSet))
+                .findFirst()
+                .flatMap(SetLane::flagged));
     }
 
     private List<SetRow> setRows(CleaningPicture now) {
@@ -207,16 +215,9 @@ public final class CleaningViewModel {
     }
 
     private static SetRow row(CleaningPicture now, SetLane lane, SetSpan span) {
-        Mark mark =
-                switch (span.state()) {
-                    case CLEAN_DRY, RELEASED -> Mark.PLANNED;
-                    case OUT_OF_SERVICE -> Mark.NOT_PLANNED;
-                    case DIRTY -> Mark.WARNING;
-                    default -> Mark.AWAITING;
-                };
         return new SetRow(
                 lane.kitSet(),
-                mark,
+                span.state().mark(),
                 span.state().words(),
                 Times.dayClock(span.from(), now.zone()),
                 Times.dayClock(span.to(), now.zone()),
@@ -272,6 +273,16 @@ public final class CleaningViewModel {
 
     public void selectStep(String id) {
         selectedStep.set(Optional.of(id));
+        cautions.set(cautionsOfStep());
+    }
+
+    /** What to write down at the selected step, then what can hurt in any of them. */
+    private List<Fact> cautionsOfStep() {
+        Stream<Fact> boxes = step()
+                .filter(row -> !row.boxes().isBlank())
+                .map(row -> new Fact(Words.of("cleaning.boxes", row.step()), row.boxes()))
+                .stream();
+        return Stream.concat(boxes, mind.stream()).toList();
     }
 
     Optional<StepRow> step() {

@@ -5,20 +5,19 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.wadeplan.desktop.session.DaySky;
 import org.wadeplan.desktop.session.FindReport;
-import org.wadeplan.desktop.session.WeekInForce;
 import org.wadeplan.desktop.words.Times;
 import org.wadeplan.desktop.words.Words;
-import org.wadeplan.planner.decon.DeconStep;
+import org.wadeplan.planner.decon.schedule.BenchPlace;
+import org.wadeplan.planner.decon.schedule.BenchStep;
+import org.wadeplan.planner.decon.schedule.BenchTask;
 import org.wadeplan.planner.round.DeconResource;
-import org.wadeplan.planner.round.KitSet;
-import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.CrewDay;
 import org.wadeplan.planner.week.DeconTask;
 import org.wadeplan.planner.week.WeekPlan;
@@ -26,29 +25,26 @@ import org.wadeplan.planner.week.WeekPlan;
 /** The picture of the kit sets from the week in force. */
 final class PictureBuilder {
 
-    private final Round round;
+    private final CleaningWeek cleaning;
     private final WeekPlan week;
-    private final Map<String, String> flagged;
     private final ZoneId zone;
 
-    private PictureBuilder(Round round, WeekPlan week, Map<String, String> flagged) {
-        this.round = round;
-        this.week = week;
-        this.flagged = flagged;
-        this.zone = round.header().zone();
+    private PictureBuilder(CleaningWeek cleaning) {
+        this.cleaning = cleaning;
+        this.week = cleaning.week();
+        this.zone = cleaning.round().header().zone();
     }
 
     /** Empty where nobody works. */
-    static Optional<CleaningPicture> picture(
-            Round round, WeekInForce inForce, List<DaySky> skies, Optional<FindReport> find) {
-        if (inForce.week().crewDays().isEmpty()) {
+    static Optional<CleaningPicture> picture(CleaningWeek week, List<DaySky> skies, Optional<FindReport> find) {
+        if (week.week().crewDays().isEmpty()) {
             return Optional.empty();
         }
-        Map<String, String> flagged = find.map(FindReport::flagged).orElse(Map.of());
-        return Optional.of(new PictureBuilder(round, inForce.week(), flagged).build(skies));
+        return Optional.of(new PictureBuilder(week)
+                .build(skies, find.map(FindReport::flagged).orElse(Map.of())));
     }
 
-    private CleaningPicture build(List<DaySky> skies) {
+    private CleaningPicture build(List<DaySky> skies, Map<String, String> flagged) {
         LocalDate first = week.crewDays().stream()
                 .map(CrewDay::date)
                 .min(LocalDate::compareTo)
@@ -61,15 +57,8 @@ final class PictureBuilder {
         Instant from = first.atStartOfDay(zone).toInstant();
         Instant to =
                 LocalDate.ofInstant(last, zone).plusDays(1).atStartOfDay(zone).toInstant();
-        List<SetLane> lanes =
-                round.store().kitSets().stream().map(set -> lane(set, from, to)).toList();
+        List<SetLane> lanes = new SetLanes(cleaning.round(), from, to).of(cleaning.ledger(), flagged);
         return new CleaningPicture(from, to, zone, nights(skies, from, to), lanes, benches());
-    }
-
-    private SetLane lane(KitSet set, Instant from, Instant to) {
-        String purpose = Words.of("purpose." + set.purpose().name());
-        Optional<String> flag = Optional.ofNullable(flagged.get(set.id()));
-        return new SetLane(set.id(), purpose, flag, new SetStory(round, week, set, flag).spans(from, to));
     }
 
     private static List<CleaningPicture.Night> nights(List<DaySky> skies, Instant from, Instant to) {
@@ -84,60 +73,42 @@ final class PictureBuilder {
         return List.copyOf(nights);
     }
 
-    /** Where a soak needs a bath or bay: as many lines for it as kit sets lie in it at once. */
+    /** Every place in which something soaks or freezes, in the order of the round's resources. */
     private List<BenchLane> benches() {
-        List<BenchLane> lanes = new ArrayList<>();
-        for (DeconResource resource : round.biosecurity().resources()) {
-            List<List<BenchLane.Turn>> places = new ArrayList<>();
-            turns(resource).forEach(turn -> placeFor(turn, places).add(turn));
-            for (int i = 0; i < places.size(); i++) {
-                boolean tooMany = i >= resource.capacityKitSets();
-                lanes.add(new BenchLane(resource.label(), tooMany, List.copyOf(places.get(i))));
+        Map<String, List<BenchLane.Turn>> turns = new TreeMap<>();
+        Map<String, BenchPlace> places = new TreeMap<>();
+        for (BenchTask task : cleaning.baths().bench().tasks()) {
+            for (BenchStep step : task.steps()) {
+                step.place().filter(place -> CleaningWeek.contact(step.step())).ifPresent(place -> {
+                    places.put(key(place), place);
+                    turns.computeIfAbsent(key(place), none -> new ArrayList<>()).add(turn(task, step, place));
+                });
             }
         }
-        return List.copyOf(lanes);
+        turns.values().forEach(of -> of.sort(java.util.Comparator.comparing(BenchLane.Turn::from)));
+        return places.entrySet().stream()
+                .map(entry -> new BenchLane(label(entry.getValue()), List.copyOf(turns.get(entry.getKey()))))
+                .toList();
     }
 
-    private List<BenchLane.Turn> turns(DeconResource resource) {
-        List<BenchLane.Turn> turns = new ArrayList<>();
-        for (DeconTask task : week.decon()) {
-            Instant start = task.start();
-            for (DeconStep step : task.steps()) {
-                Instant end = start.plus(Duration.ofMinutes(step.minutes()));
-                if (contact(step)
-                        && step.resource().filter(resource.id()::equals).isPresent()) {
-                    turns.add(new BenchLane.Turn(
-                            task.kitSet(), CleaningTasks.id(task), start, end, spoken(resource, task, start, end)));
-                }
-                start = end;
-            }
-        }
-        turns.sort(Comparator.comparing(BenchLane.Turn::from).thenComparing(BenchLane.Turn::kitSet));
-        return turns;
+    private String key(BenchPlace place) {
+        List<String> order = cleaning.round().biosecurity().resources().stream()
+                .map(DeconResource::id)
+                .toList();
+        return String.format(java.util.Locale.ROOT, "%03d %03d", order.indexOf(place.resource()), place.number());
     }
 
-    private String spoken(DeconResource resource, DeconTask task, Instant start, Instant end) {
-        return Words.of(
+    private static String label(BenchPlace place) {
+        return place.of() == 1 ? place.label() : place.label() + " " + place.number();
+    }
+
+    private BenchLane.Turn turn(BenchTask task, BenchStep step, BenchPlace place) {
+        String spoken = Words.of(
                 "cleaning.benchSpoken",
-                resource.label(),
+                place.words(),
                 task.kitSet(),
-                Times.dayClock(start, zone),
-                Times.clock(end, zone));
-    }
-
-    private static List<BenchLane.Turn> placeFor(BenchLane.Turn turn, List<List<BenchLane.Turn>> places) {
-        for (List<BenchLane.Turn> place : places) {
-            if (!place.get(place.size() - 1).to().isAfter(turn.from())) {
-                return place;
-            }
-        }
-        List<BenchLane.Turn> more = new ArrayList<>();
-        places.add(more);
-        return more;
-    }
-
-    /** A step whose minutes count only while the whole of it is in contact with what treats it. */
-    static boolean contact(DeconStep step) {
-        return step.step().equals("soak") || step.step().equals("freeze");
+                Times.dayClock(step.start(), zone),
+                Times.clock(step.end(), zone));
+        return new BenchLane.Turn(task.kitSet(), step.start(), step.end(), spoken);
     }
 }

@@ -3,16 +3,15 @@ package org.wadeplan.desktop.cleaning;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.wadeplan.desktop.look.Fact;
 
 /**
  * A stretch of time in which a kit set stands one way.
  *
- * @param waters touched in it, or since the last clean
+ * @param waters touched in it, or since the last release
  * @param site where it is in the water, for a use
- * @param task the cleaning behind it, by {@link CleaningTasks#id}
+ * @param cause what brought it there, in the ledger's words
+ * @param breach what is against the rules in coming there
  * @param spoken the whole of it in a sentence
- * @param why in order of reading
  */
 public record SetSpan(
         String kitSet,
@@ -21,9 +20,9 @@ public record SetSpan(
         Instant to,
         List<String> waters,
         Optional<String> site,
-        Optional<String> task,
-        String spoken,
-        List<Fact> why) {
+        String cause,
+        Optional<String> breach,
+        String spoken) {
 
     public String id() {
         return kitSet + " " + state + " " + from;

@@ -1,23 +1,36 @@
 package org.wadeplan.desktop.cleaning;
 
 import java.util.Locale;
+import org.wadeplan.desktop.look.Mark;
 import org.wadeplan.desktop.words.Words;
+import org.wadeplan.planner.decon.ledger.KitState;
 
-/** How it stands with a kit set. Each has its word and its pattern. */
+/** The states of the ledger as they are drawn. Each has its word and its pattern. */
 public enum SetState {
-    /** As the store has it at the start; no cleaning of this week stands behind it. */
-    CLEAN_DRY,
-    IN_USE,
-    /** Has been in the water and was not cleaned since. */
-    DIRTY,
-    TREATING,
-    DRYING,
-    /** By plan free for any other water from here on. */
-    RELEASED,
-    OUT_OF_SERVICE;
+    CLEAN_DRY(Mark.PLANNED),
+    IN_USE(Mark.AWAITING),
+    DIRTY(Mark.WARNING),
+    TREATING(Mark.AWAITING),
+    DRYING(Mark.AWAITING),
+    RELEASED(Mark.PLANNED),
+    OUT_OF_SERVICE(Mark.NOT_PLANNED);
+
+    private final Mark mark;
+
+    SetState(Mark mark) {
+        this.mark = mark;
+    }
+
+    static SetState of(KitState state) {
+        return valueOf(state.name());
+    }
 
     public String words() {
         return Words.of("set." + name());
+    }
+
+    Mark mark() {
+        return mark;
     }
 
     String style() {

@@ -21,6 +21,7 @@ final class SpanNode extends Pane {
         setMinSize(width, heightPx);
         setMaxSize(width, heightPx);
         setAccessibleRole(AccessibleRole.NODE);
+        span.breach().ifPresent(breach -> getStyleClass().add("set-breach"));
         setAccessibleText(span.spoken());
         BarWords.fitting(span.label(), width, heightPx, em).ifPresent(getChildren()::add);
         Tooltip tip = new Tooltip(tipWords());
@@ -30,12 +31,10 @@ final class SpanNode extends Pane {
     }
 
     private String tipWords() {
-        StringBuilder words = new StringBuilder(span.spoken());
-        span.why().stream().skip(1).limit(4).forEach(fact -> words.append('\n')
-                .append(fact.head())
-                .append(": ")
-                .append(fact.text()));
-        return words.append('\n').append(Words.of("cleaning.tipMore")).toString();
+        String waters = span.waters().isEmpty()
+                ? ""
+                : "\n" + Words.of("cleaning.touched") + ": " + String.join(", ", span.waters());
+        return span.spoken() + "\n" + span.cause() + waters + "\n" + Words.of("cleaning.tipMore");
     }
 
     SetSpan span() {

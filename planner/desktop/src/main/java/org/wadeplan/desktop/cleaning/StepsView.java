@@ -25,7 +25,7 @@ final class StepsView extends BorderPane {
         setTop(tools);
         SplitPane split = new SplitPane(steps(model, text), cautions);
         split.setOrientation(Orientation.VERTICAL);
-        split.setDividerPositions(0.62);
+        split.setDividerPositions(0.6);
         setCenter(split);
     }
 
@@ -41,12 +41,11 @@ final class StepsView extends BorderPane {
         table.setId("step-table");
         table.setAccessibleText(Words.of("cleaning.stepsSpoken"));
         table.setPlaceholder(Tables.empty("cleaning.chooseCleaning"));
-        table.getColumns().add(Tables.column("cleaning.when", 7.6, StepRow::when));
-        table.getColumns().add(Tables.wholeColumn("cleaning.step", 13, StepRow::step));
-        table.getColumns().add(Tables.wholeColumn("cleaning.minutes", 6.4, StepRow::minutes));
-        table.getColumns().add(Tables.wholeColumn("cleaning.where", 5.6, StepRow::where));
-        table.getColumns().add(Tables.wholeColumn("cleaning.amounts", 14, StepRow::amounts));
-        table.getColumns().add(Tables.wholeColumn("cleaning.boxes", 16, StepRow::boxes));
+        table.getColumns().add(Tables.column("cleaning.when", 7.2, StepRow::when));
+        table.getColumns().add(Tables.wholeColumn("cleaning.step", 14, StepRow::step));
+        table.getColumns().add(Tables.wholeColumn("cleaning.minutes", 5.4, StepRow::minutes));
+        table.getColumns().add(Tables.wholeColumn("cleaning.where", 7, StepRow::where));
+        table.getColumns().add(Tables.wholeColumn("cleaning.amounts", 15, StepRow::amounts));
         table.getColumns().forEach(column -> column.setSortable(false));
         Tables.growWith(table, text);
         Tables.follow(
