@@ -49,9 +49,9 @@ class TierTest {
         assertThat(known.tier()).hasValue(Tier.T3);
         assertThat(known.covers()).extracting(Turnaround.Cover::treatment).containsExactly("hot");
         assertThat(known.reason())
-                .contains("The table has no grade A row that can be used against P on hard items: grade C is the best")
-                .contains("Tier T3, because U is known at worst and V is another water")
-                .contains("a second person who checks and signs");
+                .contains("No row of grade A can be used on all of it against P: grade C is the best there is.")
+                .contains("Tier T3, from a water with a known pest into another water: ")
+                .contains("a second person checks and signs");
         Turnaround suspected = needed(rows, List.of(), at("U", "P", SUSPECTED, "2027-01-01"));
         assertThat(suspected.tier()).hasValue(Tier.T2);
         assertThat(suspected.covers()).extracting(Turnaround.Cover::treatment).containsExactly("oxidiser");
