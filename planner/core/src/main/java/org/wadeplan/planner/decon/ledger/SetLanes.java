@@ -73,8 +73,8 @@ final class SetLanes {
         List<String> reasons = new ArrayList<>(judgement.reasons());
         judgement
                 .override()
-                .ifPresent(let -> reasons.add("let go all the same by " + let.by() + ": " + let.reason()
-                        + "; that credits nothing"));
+                .ifPresent(let -> reasons.add(
+                        "let go all the same by " + let.by() + ": " + let.reason() + "; that credits nothing"));
         return new Treated(
                 record.id() + ", " + record.treatment() + " as "
                         + record.mode().name().toLowerCase(Locale.ROOT),

@@ -147,10 +147,13 @@ class ExposureLedgerTest {
 
     @Test
     void anOverrideCreditsNothing() {
-        Round round = LedgerWeek.recorded(
-                LedgerWeek.record("oxidiser-spray", TreatmentMode.SPRAY, Optional.of("pavel")));
+        Round round =
+                LedgerWeek.recorded(LedgerWeek.record("oxidiser-spray", TreatmentMode.SPRAY, Optional.of("pavel")));
 
-        assertThat(LedgerWeek.lane(LedgerWeek.ledger(round), "K1").treated().get(0).reasons())
+        assertThat(LedgerWeek.lane(LedgerWeek.ledger(round), "K1")
+                        .treated()
+                        .get(0)
+                        .reasons())
                 .anySatisfy(reason -> assertThat(reason).contains("let go all the same by pavel", "credits nothing"));
     }
 
