@@ -44,6 +44,7 @@ final class References {
         references.onTheMap(terrain);
         List<Problem> problems = references.problems;
         problems.addAll(Duplicates.check(tables));
+        problems.addAll(LogChecks.check(tables));
         problems.addAll(RosterChecks.check(tables, header));
         problems.addAll(MethodNames.check(tables, decisions));
         header.ifPresent(head -> problems.addAll(MethodNames.overrides(tables, head)));
