@@ -94,10 +94,26 @@ abstract class RoundCommand implements Callable<Integer> {
         return true;
     }
 
+    /** Stops with everything that is wrong with what was asked for. */
+    final int stopped(List<Problem> problems, int code) {
+        if (json) {
+            console.out().print(JsonDocument.text(commandWords(), "", problems, List.of()));
+        } else {
+            console.problems(problems);
+        }
+        return code;
+    }
+
     /** Stops where a file or folder can't be written. */
     final int notWritten(DiskException fault) {
         console.stopped(json, commandWords(), fault.problem());
         return ExitCode.INVALID_INPUT;
+    }
+
+    /** Stops where options do not go together or name what is not there. */
+    final int stopped(Problem wrongUse) {
+        console.stopped(json, commandWords(), wrongUse);
+        return ExitCode.USAGE;
     }
 
     /** Stops where an option names something that this round does not have. */
@@ -130,6 +146,11 @@ abstract class RoundCommand implements Callable<Integer> {
 
     final RoundOptions source() {
         return roundOptions;
+    }
+
+    /** The time that was given with {@code --at}; empty where none was. */
+    final Optional<Instant> at() {
+        return at;
     }
 
     final Instant now() {

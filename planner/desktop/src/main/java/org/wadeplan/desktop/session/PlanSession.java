@@ -14,8 +14,10 @@ import org.wadeplan.planner.round.Round;
  * value before.
  *
  * @param acceptedRepairs repairs to stream lines agreed to in this window only; no file is changed by them
+ * @param work what people did and saw on the day
  */
-public record PlanSession(Path folder, Set<String> acceptedRepairs, OpenedRound opened, Selection selection) {
+public record PlanSession(
+        Path folder, Set<String> acceptedRepairs, OpenedRound opened, Selection selection, DayWork work) {
 
     public PlanSession {
         acceptedRepairs = Set.copyOf(acceptedRepairs);
@@ -40,6 +42,15 @@ public record PlanSession(Path folder, Set<String> acceptedRepairs, OpenedRound 
     }
 
     public PlanSession select(Selection now) {
-        return new PlanSession(folder, acceptedRepairs, opened, now);
+        return new PlanSession(folder, acceptedRepairs, opened, now, work);
+    }
+
+    public PlanSession with(DayWork done) {
+        return new PlanSession(folder, acceptedRepairs, opened, selection, done);
+    }
+
+    /** The week that people work by, as it stands after the last find. */
+    public Optional<WeekInForce> inForce() {
+        return work.find().flatMap(FindReport::week).or(opened::inForce);
     }
 }
