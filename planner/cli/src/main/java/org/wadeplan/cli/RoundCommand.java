@@ -138,6 +138,11 @@ abstract class RoundCommand implements Callable<Integer> {
         return roundOptions;
     }
 
+    /** The time that was given with {@code --at}; empty where none was. */
+    final Optional<Instant> at() {
+        return at;
+    }
+
     final Instant now() {
         return at.orElseGet(() -> console.clock().instant());
     }

@@ -41,6 +41,7 @@ class EveryCommandTest {
         commands.put("method margin", List.of());
         commands.put("effort plan", List.of());
         commands.put("decon steps", List.of());
+        commands.put("decon exposure", quick);
         commands.put("week plan", quick);
         commands.put("week verify", List.of("--plan", "PLAN"));
         commands.put("kit list", quick);

@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Locale;
 
 /** Numbers and lists as a sentence wants them. */
-final class Words {
+public final class Words {
 
     private Words() {}
 
     /** At most two decimals, none where it is whole. */
-    static String number(double value) {
+    public static String number(double value) {
         return BigDecimal.valueOf(value)
                 .setScale(2, RoundingMode.HALF_UP)
                 .stripTrailingZeros()
@@ -20,7 +20,7 @@ final class Words {
     }
 
     /** {@code a}, {@code a and b}, {@code a, b and c}; {@code none} where there are none. */
-    static String list(Collection<String> words) {
+    public static String list(Collection<String> words) {
         List<String> all = List.copyOf(words);
         if (all.isEmpty()) {
             return "none";
@@ -31,7 +31,7 @@ final class Words {
         return String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.get(all.size() - 1);
     }
 
-    static String lower(Enum<?> word) {
+    public static String lower(Enum<?> word) {
         return word.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -1,0 +1,45 @@
+package org.wadeplan.planner.decon.record;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.wadeplan.planner.round.KitSet;
+import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.Water;
+import org.wadeplan.planner.week.Activity;
+import org.wadeplan.planner.week.WeekPlan;
+
+/** Every water that each kit set was in, before the round and by the week. Exposure belongs to the kit, not to the crew. */
+public final class KitExposures {
+
+    /** Stands for a water that no row of the round's waters holds: it never counts as known. */
+    static final String UNKNOWN_WATER = "?";
+
+    private KitExposures() {}
+
+    /** By start, then kit set. */
+    public static List<KitExposure> of(Round round, WeekPlan week) {
+        List<KitExposure> exposures = new ArrayList<>();
+        for (KitSet set : round.store().kitSets()) {
+            for (String water : set.exposedTo()) {
+                exposures.add(new KitExposure(
+                        set.id(), water, "before the round", Instant.MIN, set.wetSince().orElse(Instant.MIN)));
+            }
+        }
+        week.crewDays().forEach(day -> day.visits().forEach(visit -> add(exposures, round, visit)));
+        exposures.sort(Comparator.comparing(KitExposure::from)
+                .thenComparing(KitExposure::kitSet)
+                .thenComparing(KitExposure::water));
+        return List.copyOf(exposures);
+    }
+
+    private static void add(List<KitExposure> exposures, Round round, Activity visit) {
+        Optional<Water> water = visit.site().flatMap(round::site).flatMap(round::waterOf);
+        String name = water.map(Water::id).orElse(UNKNOWN_WATER);
+        visit.kitSets()
+                .forEach(set -> exposures.add(new KitExposure(
+                        set, name, visit.site().orElse(""), visit.start(), visit.end())));
+    }
+}
