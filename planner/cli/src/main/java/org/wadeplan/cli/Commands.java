@@ -23,7 +23,9 @@ final class Commands {
                         .addSubcommand(new EffortPlanCommand(console))
                         .addSubcommand(new EffortDetectCommand(console))
                         .addSubcommand(new EffortSumsCommand(console)))
-                .addSubcommand(new CommandLine(new KitGroup()).addSubcommand(new KitListCommand(console)))
+                .addSubcommand(new CommandLine(new KitGroup())
+                        .addSubcommand(new KitListCommand(console))
+                        .addSubcommand(new KitTickCommand(console)))
                 .addSubcommand(new CommandLine(new DeconGroup())
                         .addSubcommand(new DeconStepsCommand(console))
                         .addSubcommand(new DeconExposureCommand(console))
@@ -111,7 +113,10 @@ final class Commands {
             description = "how long each visit takes, which settings to start from, how many packs, what it meets")
     private static final class EffortGroup extends Group {}
 
-    @Command(name = "kit", mixinStandardHelpOptions = true, description = "what each crew loads, and what is short")
+    @Command(
+            name = "kit",
+            mixinStandardHelpOptions = true,
+            description = "what each crew loads, what is short, what is in")
     private static final class KitGroup extends Group {}
 
     @Command(

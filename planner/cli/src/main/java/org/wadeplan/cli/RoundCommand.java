@@ -110,6 +110,12 @@ abstract class RoundCommand implements Callable<Integer> {
         return ExitCode.INVALID_INPUT;
     }
 
+    /** Stops where options do not go together or name what is not there. */
+    final int stopped(Problem wrongUse) {
+        console.stopped(json, commandWords(), wrongUse);
+        return ExitCode.USAGE;
+    }
+
     /** Stops where an option names something that this round does not have. */
     final int unknown(String option, String value, List<String> known) {
         console.stopped(

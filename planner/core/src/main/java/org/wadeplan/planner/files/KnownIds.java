@@ -32,6 +32,13 @@ record KnownIds(String what, Optional<Set<String>> ids) {
         }));
     }
 
+    /** Either of two kinds of thing; nothing is said where one of them cannot be known. */
+    KnownIds and(KnownIds other) {
+        return other.ids.isEmpty()
+                ? new KnownIds(what + ", or " + other.what, Optional.empty())
+                : and(", or " + other.what, other.ids.get());
+    }
+
     /** Every cell of a column that names none of the ids; cells with lists are taken apart. */
     List<Problem> check(Severity severity, Table<?> table, String column) {
         List<Problem> problems = new ArrayList<>();

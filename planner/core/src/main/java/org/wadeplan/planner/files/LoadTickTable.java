@@ -14,6 +14,15 @@ final class LoadTickTable {
     private LoadTickTable() {}
 
     private static LoadTick tick(Row row) {
+        if (row.raw("override_by").isEmpty() != row.raw("override_reason").isEmpty()) {
+            row.refuse(
+                    row.raw("override_by").isEmpty() ? "override_by" : "override_reason",
+                    new Fault(
+                            "half-an-override",
+                            "one of override_by and override_reason stands here without the other",
+                            "both where somebody let the item go, neither otherwise",
+                            "fill in the other, or clear both"));
+        }
         return new LoadTick(
                 row.date("date"),
                 row.text("crew"),

@@ -61,7 +61,10 @@ final class References {
         check(kitSets, tables.store(), "kit_set");
         check(kitSets, tables.agreedWeek(), "kit_sets");
         check(kitSets, tables.cleanings(), "kit_set");
-        check(KnownIds.of("an item", tables.store(), "item"), tables.certificates(), "item");
+        KnownIds items = KnownIds.of("an item", tables.store(), "item");
+        check(items, tables.certificates(), "item");
+        check(items.and(kitSets), tables.loadTicks(), "item");
+        check(KnownIds.of("a crew", tables.crewDays(), "crew"), tables.loadTicks(), "crew");
         warn(KnownIds.of("a kind", tables.store(), "kind"), tables.kitNeeds(), "kind");
         warn(KnownIds.of("a certificate", tables.certificates(), "certificate"), tables.kitNeeds(), "certificate");
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.wadeplan.planner.round.ItemCertificate;
 import org.wadeplan.planner.round.Store;
 import org.wadeplan.planner.round.StoreItem;
@@ -44,12 +45,20 @@ final class DayLines {
         return new LoadLine(
                 need.container(),
                 need.kind(),
-                label,
+                label + notes(items),
                 picked.size(),
                 items.stream().map(StoreItem::unit).findFirst().orElse("each"),
                 items.stream().map(StoreItem::id).toList(),
                 validUntil(items),
                 need.sites());
+    }
+
+    /** What the store says of single things that are taken, such as what a meter reads. */
+    private static String notes(List<StoreItem> items) {
+        return items.stream()
+                .filter(item -> item.kitSet().isEmpty())
+                .flatMap(item -> item.stateNote().map(note -> "; " + item.id() + ": " + note).stream())
+                .collect(Collectors.joining());
     }
 
     /** The earliest end of a certificate or date of expiry. */

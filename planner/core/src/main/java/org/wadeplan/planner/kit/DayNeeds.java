@@ -1,11 +1,14 @@
 package org.wadeplan.planner.kit;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.wadeplan.planner.round.KitNeed;
 import org.wadeplan.planner.round.KitPer;
+import org.wadeplan.planner.round.Person;
+import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Store;
 import org.wadeplan.planner.week.Activity;
 import org.wadeplan.planner.week.CrewDay;
@@ -16,11 +19,13 @@ final class DayNeeds {
     private static final Set<String> UNITS_THAT_COME_BACK = Set.of("each", "pair", "set", "count");
     static final String BATTERY_PACK = "battery-pack";
 
+    private final Round round;
     private final Store store;
     private final List<VisitKit> visits;
 
-    DayNeeds(Store store, List<VisitKit> visits) {
-        this.store = store;
+    DayNeeds(Round round, List<VisitKit> visits) {
+        this.round = round;
+        this.store = round.store();
         this.visits = visits;
     }
 
@@ -62,8 +67,7 @@ final class DayNeeds {
     }
 
     private DayNeed dayNeed(CrewDay crewDay, String site, KitNeed need) {
-        double quantity = need.quantity()
-                * (need.per() == KitPer.PERSON ? crewDay.people().size() : 1);
+        double quantity = need.quantity() * people(crewDay, need.per());
         return new DayNeed(
                 crewDay,
                 need.kind(),
@@ -74,5 +78,18 @@ final class DayNeeds {
                 need.clean(),
                 need.certificate().map(Set::of).orElseGet(Set::of),
                 List.of(site));
+    }
+
+    private long people(CrewDay crewDay, KitPer per) {
+        return switch (per) {
+            case PERSON -> crewDay.people().size();
+            case LIVE_CIRCUIT_PERSON ->
+                crewDay.people().stream()
+                        .map(round::person)
+                        .flatMap(Optional::stream)
+                        .filter(Person::liveCircuit)
+                        .count();
+            case VISIT, CREW_DAY -> 1;
+        };
     }
 }

@@ -7,15 +7,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.wadeplan.planner.round.KitPurpose;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Store;
 import org.wadeplan.planner.round.StoreItem;
+import org.wadeplan.planner.round.VisitPart;
 import org.wadeplan.planner.week.Activity;
 import org.wadeplan.planner.week.CrewDay;
 import org.wadeplan.planner.week.WeekPlan;
 
 /** Lines that the week itself settles: the vehicle, the kit sets, and the powder of the baths that a crew makes up. */
 final class FixedLines {
+
+    /** Where traps are that are only brought back. */
+    static final String IN_THE_WATER = "in the water";
 
     private final Store store;
     private final VehicleCheck vehicles;
@@ -89,14 +94,17 @@ final class FixedLines {
                 .map(item -> ShortageWords.number(item.quantity()) + " " + item.kind())
                 .toList();
         String purpose = set.purpose().name().toLowerCase(Locale.ROOT).replace('_', '-');
-        String inside = contents.isEmpty() ? "" : ": " + String.join(", ", contents);
+        boolean inWater = liesInWater(set, day);
+        String inside = inWater
+                ? ": in the water, comes back with the lift"
+                : contents.isEmpty() ? "" : ": " + String.join(", ", contents);
         List<String> sites = day.visits().stream()
                 .filter(visit -> visit.kitSets().contains(set.id()))
                 .map(Activity::place)
                 .distinct()
                 .toList();
         return new LoadLine(
-                "kit set",
+                inWater ? IN_THE_WATER : "kit set",
                 "kit-set",
                 "kit set " + set.id() + ", " + purpose + inside,
                 1,
@@ -104,5 +112,16 @@ final class FixedLines {
                 List.of(set.id()),
                 Optional.empty(),
                 sites);
+    }
+
+    /** Traps that were set on a day before are at the site, not in the store. */
+    static boolean liesInWater(KitSet set, CrewDay day) {
+        return set.purpose() == KitPurpose.TRAPS
+                && day.visits().stream()
+                        .filter(visit -> visit.kitSets().contains(set.id()))
+                        .findFirst()
+                        .flatMap(Activity::part)
+                        .filter(part -> part == VisitPart.LIFT)
+                        .isPresent();
     }
 }

@@ -33,7 +33,7 @@ final class ItemFitness {
     }
 
     private static Optional<Obstacle> state(StoreItem item, DayNeed need) {
-        String note = item.stateNote().map(text -> " (" + text + ")").orElse("");
+        String note = tag(item);
         if (item.state() == StoreState.OUT_OF_SERVICE) {
             return Optional.of(
                     new Obstacle(4, item.id() + " is out of service" + note, "repair " + item.id() + " or replace it"));
@@ -44,6 +44,11 @@ final class ItemFitness {
                     2, item.id() + " is " + state + note, "clean and dry " + item.id() + " before loading"));
         }
         return Optional.empty();
+    }
+
+    /** The defect tag or other note of the store, in brackets; nothing where it has none. */
+    static String tag(StoreItem item) {
+        return item.stateNote().map(text -> " (" + text + ")").orElse("");
     }
 
     private static Optional<Obstacle> kitSet(StoreItem item, DayNeed need) {

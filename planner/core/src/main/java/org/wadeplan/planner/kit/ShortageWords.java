@@ -20,7 +20,7 @@ final class ShortageWords {
                 ? "the store has no more"
                 : String.join("; ", obstacles.stream().map(Obstacle::found).toList());
         String reason = "crew " + String.join(" and ", crews) + (crews.size() == 1 ? " needs " : " need ") + needed
-                + " " + first.kind() + ", " + available + " can go out: " + found;
+                + " " + KitWords.kind(first.kind()) + ", " + available + " can go out: " + found;
         String remedy = obstacles.stream()
                 .min(Comparator.comparingInt(Obstacle::rank))
                 .filter(obstacle -> obstacle.rank() <= 4)

@@ -27,22 +27,25 @@ final class WeekLoads {
     private final List<VisitEffort> efforts;
     private final DayNeeds dayNeeds;
     private final ItemFitness fitness;
-    private final Stock stock;
+    private final StockLedger stock;
     private final Holders holders = new Holders();
     private final FixedLines fixed;
     private final List<BathPowder.Bath> baths;
     private final List<Shortage> shortages = new ArrayList<>();
+    private final List<Shortage> vehicles = new ArrayList<>();
+    private final SpareNotes spareNotes;
 
     WeekLoads(Round round, List<VisitKit> visits, List<VisitEffort> efforts, WeekPlan week) {
         this.round = round;
         this.week = week;
         this.visits = visits;
         this.efforts = efforts;
-        this.dayNeeds = new DayNeeds(round.store(), visits);
+        this.dayNeeds = new DayNeeds(round, visits);
         this.fitness = new ItemFitness(round.header().zone());
-        this.stock = new Stock(round.store().items());
+        this.stock = new StockLedger(round.store(), new Stock(round.store().items()));
         this.fixed = new FixedLines(round.store(), week);
         this.baths = BathPowder.baths(round, week);
+        this.spareNotes = new SpareNotes(round.store(), fitness);
     }
 
     KitPlan plan() {
@@ -52,14 +55,18 @@ final class WeekLoads {
         List<CrewDayLoad> loads = new ArrayList<>();
         byDate.forEach((date, crewDays) -> loads.addAll(day(crewDays)));
         return new KitPlan(
-                List.copyOf(loads), shortages.stream().sorted(SHORTAGE_ORDER).toList());
+                List.copyOf(loads),
+                shortages.stream().sorted(SHORTAGE_ORDER).toList(),
+                vehicles.stream().sorted(SHORTAGE_ORDER).toList(),
+                spareNotes.notes(),
+                stock.lines());
     }
 
     private List<CrewDayLoad> day(List<CrewDay> crewDays) {
         DayLines lines = new DayLines(round.store());
         crewDays.forEach(day -> {
             fixed.lines(day).forEach(line -> lines.add(day, line));
-            fixed.shortage(day).ifPresent(shortages::add);
+            fixed.shortage(day).ifPresent(vehicles::add);
         });
         SortedMap<String, List<DayNeed>> byKind = new TreeMap<>();
         for (CrewDay day : crewDays) {
@@ -100,7 +107,9 @@ final class WeekLoads {
             lines.add(need.crewDay(), lines.serials(need, all, label(need, picked.size(), spare.size())));
             all.forEach(item -> holders.took(item, need.crewDay()));
         }
-        if (!shortOf.isEmpty()) {
+        if (shortOf.isEmpty()) {
+            spareNotes.note(needs, spares);
+        } else {
             shortages.add(ShortageWords.serials(needs, shortOf, available, obstacles(kind, shortOf.get(0))));
         }
     }

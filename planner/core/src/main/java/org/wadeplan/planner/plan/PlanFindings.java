@@ -39,6 +39,7 @@ final class PlanFindings {
         findings.addAll(thunder(draft));
         findings.addAll(vehiclesWithoutCertificate(draft));
         draft.kit().shortages().forEach(shortage -> findings.add(shortage(shortage)));
+        draft.kit().vehicles().forEach(shortage -> findings.add(shortage(shortage)));
         draft.week()
                 .estimatedLegs()
                 .forEach(leg -> findings.add(Problem.note(

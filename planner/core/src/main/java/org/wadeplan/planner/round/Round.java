@@ -99,25 +99,35 @@ public record Round(
         List<Site> replaced = sites.stream()
                 .map(site -> site.id().equals(replacement.id()) ? replacement : site)
                 .toList();
-        return changed(replaced, store, biosecurity, log);
+        return changed(replaced, store, roster, biosecurity, log);
     }
 
     /** The same round with other knowledge of pests and treatments. */
     public Round with(Biosecurity other) {
-        return changed(sites, store, other, log);
+        return changed(sites, store, roster, other, log);
     }
 
     /** The same round with another store. */
     public Round with(Store other) {
-        return changed(sites, other, biosecurity, log);
+        return changed(sites, other, roster, biosecurity, log);
     }
 
     /** The same round with another log of what people agreed and did. */
     public Round with(FieldLog other) {
-        return changed(sites, store, biosecurity, other);
+        return changed(sites, store, roster, biosecurity, other);
     }
 
-    private Round changed(List<Site> itsSites, Store itsStore, Biosecurity itsBiosecurity, FieldLog itsLog) {
+    /** The same round with other crew-days. */
+    public Round withRoster(List<CrewDayRoster> other) {
+        return changed(sites, store, other, biosecurity, log);
+    }
+
+    private Round changed(
+            List<Site> itsSites,
+            Store itsStore,
+            List<CrewDayRoster> itsRoster,
+            Biosecurity itsBiosecurity,
+            FieldLog itsLog) {
         return new Round(
                 folder,
                 header,
@@ -130,7 +140,7 @@ public record Round(
                 methodTable,
                 itsStore,
                 people,
-                roster,
+                itsRoster,
                 permits,
                 consents,
                 itsBiosecurity,

@@ -146,7 +146,7 @@ final class DayWalk {
             for (Stop stop : part) {
                 for (Stop.CertifiedNeed need : stop.needs()) {
                     if (need.kind() == kind) {
-                        most = Math.max(most, need.perCrew() + need.perPerson() * slot.people().length);
+                        most = Math.max(most, need.on(slot));
                     }
                 }
             }

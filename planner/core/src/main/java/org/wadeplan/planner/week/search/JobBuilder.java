@@ -211,11 +211,18 @@ final class JobBuilder {
                                 .filter(known.certificate()::equals)
                                 .isPresent()) {
                     int quantity = (int) Math.ceil(need.quantity());
-                    boolean perPerson = need.per() == KitPer.PERSON;
-                    certified.add(new Stop.CertifiedNeed(kind, perPerson ? 0 : quantity, perPerson ? quantity : 0));
+                    certified.add(certified(kind, need.per(), quantity));
                 }
             }
         }
         return List.copyOf(certified);
+    }
+
+    private static Stop.CertifiedNeed certified(int kind, KitPer per, int quantity) {
+        return switch (per) {
+            case PERSON -> new Stop.CertifiedNeed(kind, 0, quantity, 0);
+            case LIVE_CIRCUIT_PERSON -> new Stop.CertifiedNeed(kind, 0, 0, quantity);
+            case VISIT, CREW_DAY -> new Stop.CertifiedNeed(kind, quantity, 0, 0);
+        };
     }
 }

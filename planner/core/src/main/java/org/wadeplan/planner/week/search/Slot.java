@@ -9,6 +9,7 @@ import org.wadeplan.planner.round.CrewDayRoster;
  * @param earliestMin no earlier start, minutes on the axis
  * @param latestEndMin no later end
  * @param people indices of its people
+ * @param livePeople how many of them may work with a live circuit
  * @param noDriving stretches in which nobody drives, from and until in turn
  * @param darkness stretches in which only a night driver drives, from and until in turn; empty where the crew has one
  * @param lacks what its vehicle lacks; a slot that lacks anything holds no work
@@ -23,6 +24,7 @@ record Slot(
         int earliestMin,
         int latestEndMin,
         int[] people,
+        int livePeople,
         int vehicle,
         int crew,
         int[] noDriving,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.wadeplan.planner.round.CrewDayRoster;
 import org.wadeplan.planner.round.DutyRules;
+import org.wadeplan.planner.round.Person;
 import org.wadeplan.planner.round.Place;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.WindowFinder;
@@ -44,11 +45,20 @@ record SlotBuilder(
                 axis.minute(day.date(), earliest),
                 latestEnd(day, earliest),
                 day.people().stream().mapToInt(people::indexOf).toArray(),
+                livePeople(day),
                 vehicles.indexOf(day.vehicle()),
                 crews.indexOf(day.crew()),
                 noDriving(day.date(), duty),
                 hasNightDriver(day) ? new int[0] : darkness(day.date()),
                 VehicleFitness.lacks(round, day));
+    }
+
+    private int livePeople(CrewDayRoster day) {
+        return (int) day.people().stream()
+                .map(round::person)
+                .flatMap(Optional::stream)
+                .filter(Person::liveCircuit)
+                .count();
     }
 
     private int latestEnd(CrewDayRoster day, LocalTime earliest) {

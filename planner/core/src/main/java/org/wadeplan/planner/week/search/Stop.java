@@ -40,8 +40,13 @@ record Stop(
 
     private static final int LONG_GAP_MIN = 360;
 
-    /** So many of a kind with a certificate, for each visit, person or crew-day. */
-    record CertifiedNeed(int kind, int perCrew, int perPerson) {}
+    /** So many of a kind with a certificate, for each visit or crew-day, person, or person who may work with a live circuit. */
+    record CertifiedNeed(int kind, int perCrew, int perPerson, int perLivePerson) {
+
+        int on(Slot slot) {
+            return perCrew + perPerson * slot.people().length + perLivePerson * slot.livePeople();
+        }
+    }
 
     boolean sets() {
         return part.part() == VisitPart.SET && purposes.contains(KitPurpose.TRAPS);

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.round.KitNeed;
 import org.wadeplan.planner.round.KitPer;
+import org.wadeplan.planner.round.Person;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.StoreState;
 import org.wadeplan.planner.week.Activity;
@@ -85,7 +86,7 @@ final class CertificateRule implements WeekRule {
                         && visit.method().filter(need.method()::equals).isPresent()
                         && visit.part().filter(need.part()::equals).isPresent();
                 if (asked) {
-                    int people = need.per() == KitPer.PERSON ? day.people().size() : 1;
+                    int people = people(facts, day, need.per());
                     most.merge(
                             need.kind() + "\t" + need.certificate().get(),
                             (int) Math.ceil(need.quantity()) * people,
@@ -103,5 +104,12 @@ final class CertificateRule implements WeekRule {
                     out.get(0).start(),
                     out.get(out.size() - 1).end()));
         });
+    }
+
+    private static int people(PlanFacts facts, CrewDay day, KitPer per) {
+        if (per == KitPer.LIVE_CIRCUIT_PERSON) {
+            return (int) facts.people(day).stream().filter(Person::liveCircuit).count();
+        }
+        return per == KitPer.PERSON ? day.people().size() : 1;
     }
 }

@@ -1,11 +1,15 @@
 package org.wadeplan.planner.week.verify;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.StoreState;
+import org.wadeplan.planner.week.Activity;
+import org.wadeplan.planner.week.ActivityKind;
 import org.wadeplan.planner.week.CrewDay;
 
 /** A vehicle is in service, certified on the day, and with one crew at a time. */
@@ -34,7 +38,7 @@ final class VehicleRule implements WeekRule {
                         "a vehicle that counts"));
             }
             for (CrewDay other : days) {
-                boolean meets = other.start().isBefore(day.end()) && day.start().isBefore(other.end());
+                boolean meets = out(other).isBefore(back(day)) && out(day).isBefore(back(other));
                 if (!other.crew().equals(day.crew()) && other.vehicle().equals(day.vehicle()) && meets) {
                     problems.add(PlanFacts.broken(
                             "vehicle",
@@ -45,5 +49,23 @@ final class VehicleRule implements WeekRule {
             }
         }
         return problems;
+    }
+
+    /** Its crew has the vehicle from loading for the first drive until it is back from the last. */
+    private static Instant out(CrewDay day) {
+        Instant first = drives(day).findFirst().map(Activity::start).orElseGet(day::start);
+        return day.activities().stream()
+                .filter(one -> one.kind() == ActivityKind.LOAD && !one.end().isAfter(first))
+                .map(Activity::start)
+                .min(Instant::compareTo)
+                .orElse(first);
+    }
+
+    private static Instant back(CrewDay day) {
+        return drives(day).map(Activity::end).max(Instant::compareTo).orElseGet(day::end);
+    }
+
+    private static Stream<Activity> drives(CrewDay day) {
+        return day.activities().stream().filter(one -> one.kind() == ActivityKind.TRAVEL);
     }
 }
