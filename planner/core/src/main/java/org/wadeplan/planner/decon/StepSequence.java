@@ -51,17 +51,6 @@ final class StepSequence {
         return List.copyOf(steps);
     }
 
-    CleanCost cost(List<DeconStep> steps, int treatments) {
-        int roomFor = resources.stream()
-                .filter(resource -> steps.stream()
-                        .anyMatch(step ->
-                                step.resource().filter(resource.id()::equals).isPresent()))
-                .mapToInt(DeconResource::capacityKitSets)
-                .min()
-                .orElse(Integer.MAX_VALUE);
-        return CleanCost.of(steps, treatments, roomFor);
-    }
-
     private List<DeconStep> longestHang(Collection<AppliedTreatment> treatments) {
         return treatments.stream()
                 .filter(treatment -> !treatment.recipe().kind().runsAlone())
@@ -119,8 +108,8 @@ final class StepSequence {
                     case FREEZE -> "freeze";
                     case DRY -> "dry";
                 };
-        String label =
-                rule.map(DeconStepRule::label).orElse(recipe.agent()) + ": " + treatment.wholeContactMin() + " min";
+        String label = rule.map(DeconStepRule::label).orElse(recipe.agent()) + ": " + treatment.wholeContactMin()
+                + " min" + treatment.notForWords();
         Optional<String> resource = rule.flatMap(DeconStepRule::resource).or(() -> resourceOf(recipe));
         boolean busy = !recipe.kind().runsAlone();
         return new DeconStep(step, label, treatment.wholeContactMin(), busy, resource, recipe.target());
