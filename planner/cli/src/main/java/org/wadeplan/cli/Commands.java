@@ -54,7 +54,8 @@ final class Commands {
                 .addSubcommand(new DeconStepsCommand(console))
                 .addSubcommand(new DeconEvidenceCommand(console))
                 .addSubcommand(new DeconExposureCommand(console))
-                .addSubcommand(new DeconTraceCommand(console));
+                .addSubcommand(new DeconTraceCommand(console))
+                .addSubcommand(new DeconReleaseCommand(console));
     }
 
     private static CommandLine methods(Console console) {
