@@ -156,9 +156,8 @@ final class CoverModel {
     /** Half a minute less, because hours that are turned back into minutes are rounded up. */
     private int aloneMin(int dryMin) {
         double hours = Math.max(0, dryMin - 0.5) / MIN_PER_H;
-        List<AppliedTreatment> dried = recipes.isEmpty()
-                ? List.of()
-                : List.of(new AppliedTreatment(recipes.get(0), 0, hours, false));
+        List<AppliedTreatment> dried =
+                recipes.isEmpty() ? List.of() : List.of(new AppliedTreatment(recipes.get(0), 0, hours, false));
         return CleanCost.aloneMin(sequence.around(dried));
     }
 
