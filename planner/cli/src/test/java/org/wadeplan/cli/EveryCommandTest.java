@@ -42,6 +42,7 @@ class EveryCommandTest {
         commands.put("effort plan", List.of());
         commands.put("decon steps", quick);
         commands.put("decon release", List.of("--iterations", "0", "--kit-set", "K2", "--water", "BRN"));
+        commands.put("decon evidence", List.of());
         commands.put("decon exposure", quick);
         commands.put(
                 "decon trace",

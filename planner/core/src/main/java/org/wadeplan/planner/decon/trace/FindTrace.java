@@ -31,9 +31,23 @@ public final class FindTrace {
         this.clock = new TraceClock(round.header().zone());
     }
 
-    /** @param plan of the week in force, as it was before the find */
+    /**
+     * What follows from the find. Nothing of the round or the plan is changed.
+     *
+     * @param plan of the week in force, as it was before the find
+     */
     public static TraceReport of(Round round, RoundPlan plan, Find find) {
         return new FindTrace(round, plan, find).report();
+    }
+
+    /** The plan as it stands with the pest known: its later cleanings longer where they have to be. */
+    public static RoundPlan planAfter(Round round, RoundPlan plan, Find find) {
+        FindTrace trace = new FindTrace(round, plan, find);
+        Round known = trace.span.applied(round);
+        ExposureLedger ledger = ExposureLedger.of(round, plan.week(), plan.kit());
+        List<ChangedCleaning> changes =
+                new CleaningRecheck(known, ledger, trace.span).of(plan.week().decon());
+        return trace.with(known, WeekShift.of(plan.week(), changes));
     }
 
     private TraceReport report() {
