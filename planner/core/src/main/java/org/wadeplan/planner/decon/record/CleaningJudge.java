@@ -189,10 +189,9 @@ public final class CleaningJudge {
         for (KitExposure exposure : before(record)) {
             for (String pest : pests(exposure).toCover()) {
                 boolean cleared = set != null
-                        && set.materials().stream()
-                                .allMatch(material -> clearance
-                                        .of(exposure, pest, material, EvidenceGrade.C, record.startedAt())
-                                        .isPresent());
+                        && set.materials().stream().allMatch(material -> clearance
+                                .of(exposure, pest, material, EvidenceGrade.C, record.startedAt())
+                                .isPresent());
                 if (!cleared) {
                     open.add(pest);
                 }
@@ -221,7 +220,8 @@ public final class CleaningJudge {
     private List<KitExposure> before(CleaningRecord record) {
         Instant start = record.startedAt();
         return exposures.stream()
-                .filter(one -> one.kitSet().equals(record.kitSet()) && !one.until().isAfter(start))
+                .filter(one ->
+                        one.kitSet().equals(record.kitSet()) && !one.until().isAfter(start))
                 .toList();
     }
 

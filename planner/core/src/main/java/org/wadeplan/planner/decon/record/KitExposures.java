@@ -25,7 +25,11 @@ public final class KitExposures {
         for (KitSet set : round.store().kitSets()) {
             for (String water : set.exposedTo()) {
                 exposures.add(new KitExposure(
-                        set.id(), water, "before the round", Instant.MIN, set.wetSince().orElse(Instant.MIN)));
+                        set.id(),
+                        water,
+                        "before the round",
+                        Instant.MIN,
+                        set.wetSince().orElse(Instant.MIN)));
             }
         }
         week.crewDays().forEach(day -> day.visits().forEach(visit -> add(exposures, round, visit)));
@@ -39,7 +43,7 @@ public final class KitExposures {
         Optional<Water> water = visit.site().flatMap(round::site).flatMap(round::waterOf);
         String name = water.map(Water::id).orElse(UNKNOWN_WATER);
         visit.kitSets()
-                .forEach(set -> exposures.add(new KitExposure(
-                        set, name, visit.site().orElse(""), visit.start(), visit.end())));
+                .forEach(set ->
+                        exposures.add(new KitExposure(set, name, visit.site().orElse(""), visit.start(), visit.end())));
     }
 }

@@ -78,7 +78,8 @@ final class LegCheck {
     /** What the store says of the set before anything was done in the round. */
     private void state(List<KitExposure> touched, List<CleaningJudgement> own) {
         if (set.state() == StoreState.OUT_OF_SERVICE) {
-            never(set.id() + " is out of service" + set.note().map(note -> ": " + note).orElse(""));
+            never(set.id() + " is out of service"
+                    + set.note().map(note -> ": " + note).orElse(""));
         }
         boolean unknownPast = set.state() != StoreState.CLEAN_DRY
                 && set.state() != StoreState.OUT_OF_SERVICE
@@ -112,8 +113,7 @@ final class LegCheck {
                 pair(exposure, asked, clearance, pests).ifPresent(open::add);
             }
         }
-        held.add(new ReleaseAnswer.Held(
-                water, exposure.where(), exposure.until(), pests.words(), List.copyOf(open)));
+        held.add(new ReleaseAnswer.Held(water, exposure.where(), exposure.until(), pests.words(), List.copyOf(open)));
     }
 
     /** The pair in words where nothing clears it yet. */
@@ -131,12 +131,18 @@ final class LegCheck {
         CleaningJudgement.Credit credit = found.get().credit();
         var record = found.get().judgement().record();
         cleared.add(new ReleaseAnswer.Cleared(exposure.water(), record.id(), credit.cover(), credit.from()));
-        if (strict && record.checker().filter(who -> !who.equals(record.operator())).isEmpty()) {
-            never("cleaning " + record.id() + " has no checker beside its operator, and this leg asks for a second person");
+        if (strict
+                && record.checker()
+                        .filter(who -> !who.equals(record.operator()))
+                        .isEmpty()) {
+            never("cleaning " + record.id()
+                    + " has no checker beside its operator, and this leg asks for a second person");
         }
         if (credit.from().isAfter(at)) {
-            wait(credit.from(), pair + " from " + exposure.water() + " is covered only from " + clock.at(credit.from())
-                    + " on, when the drying after cleaning " + record.id() + " is over");
+            wait(
+                    credit.from(),
+                    pair + " from " + exposure.water() + " is covered only from " + clock.at(credit.from())
+                            + " on, when the drying after cleaning " + record.id() + " is over");
             return Optional.of(pair);
         }
         return Optional.empty();
@@ -178,7 +184,8 @@ final class LegCheck {
         return own.stream()
                 .filter(one -> !one.accepted())
                 .map(one -> one.record().id() + " (" + one.record().treatment() + ", "
-                        + Words.lower(one.record().mode()) + ", " + clock.at(one.record().startedAt()) + "): "
+                        + Words.lower(one.record().mode()) + ", "
+                        + clock.at(one.record().startedAt()) + "): "
                         + String.join("; ", one.reasons()))
                 .toList();
     }
@@ -194,8 +201,9 @@ final class LegCheck {
             boolean counts = !one.record().startedAt().isBefore(last)
                     && !one.reasons().stream().anyMatch(why -> why.contains("override"));
             if (counts) {
-                one.override().ifPresent(by -> words.add("let go by " + by.by() + " although cleaning "
-                        + one.record().id() + " does not clear it: " + by.reason() + ". It is not clean."));
+                one.override()
+                        .ifPresent(by -> words.add("let go by " + by.by() + " although cleaning "
+                                + one.record().id() + " does not clear it: " + by.reason() + ". It is not clean."));
             }
         }
         return List.copyOf(words);

@@ -17,8 +17,7 @@ import org.wadeplan.planner.week.WeekPlan;
  * @param gains what one more place would bring, and what beginning sooner would
  * @param later cleanings that end later on the bench than the week has them
  */
-public record BenchPlan(
-        List<BenchTask> tasks, List<BenchBound> bounds, List<BenchGain> gains, List<Later> later) {
+public record BenchPlan(List<BenchTask> tasks, List<BenchBound> bounds, List<BenchGain> gains, List<Later> later) {
 
     /** A cleaning that the bench releases later than the week says. */
     public record Later(BenchTask task, int minutesLater) {}
@@ -48,8 +47,7 @@ public record BenchPlan(
                 int withOne = same(task, asPlanned, roomier).earlierThan(task);
                 int byStarting = same(task, asPlanned, begunSooner).earlierThan(task);
                 if (withOne > 0 && withOne > byStarting) {
-                    gains.add(new BenchGain(
-                            task, Optional.of(resource.label()), withOne, Math.max(0, byStarting)));
+                    gains.add(new BenchGain(task, Optional.of(resource.label()), withOne, Math.max(0, byStarting)));
                 }
             }
         }

@@ -44,8 +44,7 @@ final class BenchScheduler {
     }
 
     private BenchTask place(BenchRequest request) {
-        Turns crew = people.computeIfAbsent(
-                request.crew() + " " + request.day(), key -> new Turns(request.crewSize()));
+        Turns crew = people.computeIfAbsent(request.crew() + " " + request.day(), key -> new Turns(request.crewSize()));
         Instant begun = crew.next(request.start());
         List<BenchStep> steps = steps(request, begun);
         Instant crewFree = steps.stream()

@@ -34,7 +34,8 @@ final class StockCount {
     static List<BathStock> of(Round round, WeekPlan week, List<PlannedBath> baths) {
         StockCount count = new StockCount(round, week);
         Set<Product> products = new LinkedHashSet<>();
-        baths.forEach(bath -> bath.amount().filter(one -> one.quantity().isPresent())
+        baths.forEach(bath -> bath.amount()
+                .filter(one -> one.quantity().isPresent())
                 .ifPresent(amount -> products.add(count.product(bath, amount))));
         return products.stream().map(product -> count.stock(product, baths)).toList();
     }
@@ -115,7 +116,8 @@ final class StockCount {
 
     private List<StoreItem> lots(Product product) {
         return round.store().ofKind(product.kind()).stream()
-                .filter(lot -> lot.state() != StoreState.OUT_OF_SERVICE && lot.unit().equals(product.unit()))
+                .filter(lot ->
+                        lot.state() != StoreState.OUT_OF_SERVICE && lot.unit().equals(product.unit()))
                 .sorted(Comparator.comparing((StoreItem lot) -> lot.expires().orElse(LocalDate.MAX))
                         .thenComparing(StoreItem::id))
                 .toList();
