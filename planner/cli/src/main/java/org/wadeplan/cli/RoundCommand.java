@@ -94,6 +94,16 @@ abstract class RoundCommand implements Callable<Integer> {
         return true;
     }
 
+    /** Stops with everything that is wrong with what was asked for. */
+    final int stopped(List<Problem> problems, int code) {
+        if (json) {
+            console.out().print(JsonDocument.text(commandWords(), "", problems, List.of()));
+        } else {
+            console.problems(problems);
+        }
+        return code;
+    }
+
     /** Stops where a file or folder can't be written. */
     final int notWritten(DiskException fault) {
         console.stopped(json, commandWords(), fault.problem());

@@ -40,8 +40,13 @@ class EveryCommandTest {
         commands.put("method decide", List.of());
         commands.put("method margin", List.of());
         commands.put("effort plan", List.of());
-        commands.put("decon steps", List.of());
+        commands.put("decon steps", quick);
+        commands.put("decon release", List.of("--iterations", "0", "--kit-set", "K2", "--water", "BRN"));
+        commands.put("decon evidence", List.of());
         commands.put("decon exposure", quick);
+        commands.put(
+                "decon trace",
+                List.of("--iterations", "0", "--water", "TOL", "--pest", "LTW", "--seen", "2027-09-07T17:20"));
         commands.put("week plan", quick);
         commands.put("week verify", List.of("--plan", "PLAN"));
         commands.put("kit list", quick);

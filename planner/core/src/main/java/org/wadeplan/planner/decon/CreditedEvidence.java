@@ -1,7 +1,10 @@
 package org.wadeplan.planner.decon;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.wadeplan.planner.round.Biosecurity;
 import org.wadeplan.planner.round.EvidenceGrade;
 import org.wadeplan.planner.round.Material;
@@ -13,10 +16,15 @@ public final class CreditedEvidence {
 
     private final Biosecurity biosecurity;
     private final EvidenceTable table;
+    private final DryingRules drying;
 
-    public CreditedEvidence(Biosecurity biosecurity) {
+    /** @param day the day on which rows and rules must be in force */
+    public CreditedEvidence(Biosecurity biosecurity, LocalDate day) {
         this.biosecurity = biosecurity;
-        this.table = new EvidenceTable(biosecurity.treatments());
+        this.table = new EvidenceTable(biosecurity, day);
+        Set<String> everyWater = new TreeSet<>();
+        biosecurity.rules().forEach(rule -> everyWater.addAll(rule.waters()));
+        this.drying = new RulesOfPlace(biosecurity, day).drying(everyWater);
     }
 
     /**
@@ -50,18 +58,52 @@ public final class CreditedEvidence {
                 .toList();
     }
 
-    /** Empty where no row supports it, or a row of grade X blocks it. */
+    /**
+     * Empty where no row in force supports it in every life stage that the table tells apart, or a row of grade X blocks it.
+     * The drying is as long as the row and the rules of the place ask, wherever they hold.
+     */
     public Optional<Support> support(Recipe recipe, String pest, Material material) {
-        return table.support(recipe, new PestOnMaterial(pest, material))
-                .map(row -> new Support(
-                        recipe,
-                        pest,
-                        material,
-                        row.grade(),
-                        row.contactMin(),
-                        row.dryingH(),
-                        row.pickFirst(),
-                        row.source()));
+        List<Optional<Evidence>> stages = table.stages(pest).stream()
+                .map(stage -> new PestOnItem(pest, stage, ItemKind.anythingOf(material)))
+                .map(pair -> table.support(recipe, pair).map(drying::applied))
+                .toList();
+        return stages.stream().anyMatch(Optional::isEmpty)
+                ? Optional.empty()
+                : stages.stream()
+                        .map(Optional::orElseThrow)
+                        .reduce(CreditedEvidence::both)
+                        .map(CreditedEvidence::support);
+    }
+
+    /** Why a treatment would harm items of that kind; empty where nothing on record stands against it. */
+    public Optional<String> harms(Recipe recipe, ItemKind kind) {
+        return kind.gear().flatMap(gear -> GearLimits.bars(gear, recipe));
+    }
+
+    /** What does for two life stages at once, with the poorer grade. */
+    private static Evidence both(Evidence one, Evidence other) {
+        boolean same = one.source().equals(other.source());
+        return new Evidence(
+                one.recipe(),
+                one.pest(),
+                one.material(),
+                one.grade().compareTo(other.grade()) > 0 ? one.grade() : other.grade(),
+                Math.max(one.contactMin(), other.contactMin()),
+                Math.max(one.dryingH(), other.dryingH()),
+                one.pickFirst() || other.pickFirst(),
+                same ? one.source() : one.source() + "; " + other.source());
+    }
+
+    private static Support support(Evidence row) {
+        return new Support(
+                row.recipe(),
+                row.pest(),
+                row.material(),
+                row.grade(),
+                row.contactMin(),
+                row.dryingH(),
+                row.pickFirst(),
+                row.source());
     }
 
     /** Rows that tested what was done, by agent and mode under whatever name, and found it not effective. */

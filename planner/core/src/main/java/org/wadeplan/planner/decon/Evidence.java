@@ -33,4 +33,8 @@ record Evidence(
                 row.pickFirst(),
                 row.source());
     }
+
+    Evidence withDryingH(double hours) {
+        return new Evidence(recipe, pest, material, grade, contactMin, hours, pickFirst, source);
+    }
 }

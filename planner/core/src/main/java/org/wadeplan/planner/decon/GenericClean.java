@@ -1,54 +1,53 @@
 package org.wadeplan.planner.decon;
 
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.wadeplan.planner.round.Biosecurity;
-import org.wadeplan.planner.round.Material;
 import org.wadeplan.planner.round.Pest;
 import org.wadeplan.planner.round.TreatmentMode;
 
 /**
  * The clean for kit from a water with no pest on record. Unknown counts as suspected, so it is never skipped: the soak that
- * the table supports against the most pests on every material of the set, the cheapest among equals.
+ * the table supports against the most pests on every item of the set, the cheapest among equals. Items that no soak is
+ * allowed on need a wipe or drying of their own, so a set that holds one has no generic soak.
  */
 final class GenericClean {
 
     private final Biosecurity biosecurity;
-    private final EvidenceTable evidence;
-    private final StepSequence sequence;
+    private final TreatmentChoice choice;
 
-    GenericClean(Biosecurity biosecurity) {
+    GenericClean(Biosecurity biosecurity, TreatmentChoice choice) {
         this.biosecurity = biosecurity;
-        this.evidence = new EvidenceTable(biosecurity.treatments());
-        this.sequence = new StepSequence(biosecurity);
+        this.choice = choice;
     }
 
-    /** A soak, the pests that it covers on every material, and its steps. */
+    /** A soak, the pests that it covers on every item, and its steps. */
     record Generic(AppliedTreatment treatment, SortedSet<String> pests, List<DeconStep> steps, CleanCost cost) {}
 
-    /** Empty where no soak of the table covers any pest on every one of the materials. */
-    Optional<Generic> of(Collection<Material> materials) {
-        return evidence.recipes().stream()
+    /** Empty where no soak of the table covers any pest on every one of the kinds. */
+    Optional<Generic> of(List<ItemKind> kinds, DryingRules drying) {
+        return choice.evidence().recipes().stream()
                 .filter(recipe -> recipe.mode() == TreatmentMode.SOAK)
-                .flatMap(recipe -> generic(recipe, materials).stream())
+                .flatMap(recipe -> generic(recipe, kinds, drying).stream())
                 .min(Comparator.comparingInt(
                                 (Generic generic) -> -generic.pests().size())
                         .thenComparing(Generic::cost)
                         .thenComparing(generic -> generic.treatment().recipe(), Recipe.ORDER));
     }
 
-    private Optional<Generic> generic(Recipe recipe, Collection<Material> materials) {
+    private Optional<Generic> generic(Recipe recipe, List<ItemKind> kinds, DryingRules drying) {
         SortedSet<String> pests = new TreeSet<>();
         Optional<AppliedTreatment> applied = Optional.empty();
         for (Pest pest : biosecurity.pests()) {
-            List<Evidence> rows = PestOnMaterial.pairs(List.of(pest.id()), materials).stream()
-                    .flatMap(pair -> evidence.support(recipe, pair).stream())
+            List<PestOnItem> pairs = PestOnItem.all(List.of(pest.id()), kinds, choice.evidence());
+            List<Evidence> rows = pairs.stream()
+                    .flatMap(pair -> choice.evidence().support(recipe, pair).stream())
+                    .map(drying::applied)
                     .toList();
-            if (rows.size() == materials.size()) {
+            if (rows.size() == pairs.size()) {
                 pests.add(pest.id());
                 for (Evidence row : rows) {
                     applied = Optional.of(
@@ -57,8 +56,9 @@ final class GenericClean {
             }
         }
         return applied.map(treatment -> {
-            List<DeconStep> steps = sequence.around(List.of(treatment));
-            return new Generic(treatment, pests, steps, sequence.cost(steps, 1));
+            List<AppliedTreatment> alone = List.of(treatment);
+            List<DeconStep> steps = choice.sequence().around(alone);
+            return new Generic(treatment, pests, steps, choice.price().of(steps, alone));
         });
     }
 }

@@ -16,7 +16,8 @@ import org.wadeplan.planner.round.WaterPest.PestStatus;
 
 /**
  * The pests that kit from one or more waters may carry. Known, suspected and unknown count alike; free counts only for
- * {@value #FREE_HOLDS_MONTHS} months before the round starts, then it is unknown again (the handbook's own default).
+ * {@value #FREE_HOLDS_MONTHS} months before the round starts (own default), or as many as a rule of the place says, then it
+ * is unknown again.
  *
  * @param waters the waters looked at
  * @param counted pests to cover, each with why
@@ -39,11 +40,12 @@ public record PestsAtWater(List<String> waters, List<Counted> counted, List<Stri
         List<Counted> counted = new ArrayList<>();
         List<String> free = new ArrayList<>();
         List<String> notRecorded = new ArrayList<>();
+        RulesOfPlace rules = new RulesOfPlace(biosecurity, firstDay);
         for (Pest pest : biosecurity.pests().stream()
                 .sorted(Comparator.comparing(Pest::id))
                 .toList()) {
             List<String> reasons = waters.stream()
-                    .flatMap(water -> whyCounted(biosecurity, firstDay, water, pest.id()).stream())
+                    .flatMap(water -> whyCounted(biosecurity, rules, firstDay, water, pest.id()).stream())
                     .toList();
             if (!reasons.isEmpty()) {
                 boolean known = biosecurity.waterPests().stream()
@@ -82,28 +84,37 @@ public record PestsAtWater(List<String> waters, List<Counted> counted, List<Stri
         return pests;
     }
 
+    /** The worst that is known of any pest there; nobody having looked counts as unknown. */
+    PestStatus worst() {
+        if (counted.stream().anyMatch(Counted::known)) {
+            return PestStatus.KNOWN;
+        }
+        return counted.isEmpty() && notRecorded.isEmpty() ? PestStatus.FREE : PestStatus.UNKNOWN;
+    }
+
     /** {@code GSA (known at TOL)}, for each. */
     public List<String> words() {
         return counted.stream().map(one -> one.pest() + " (" + one.why() + ")").toList();
     }
 
     /** A find is never hidden by another row; of several looks that found nothing, the latest counts. */
-    private static Optional<String> whyCounted(Biosecurity biosecurity, LocalDate firstDay, String water, String pest) {
+    private static Optional<String> whyCounted(
+            Biosecurity biosecurity, RulesOfPlace rules, LocalDate firstDay, String water, String pest) {
         List<WaterPest> rows = rows(biosecurity, water, pest);
         return rows.stream()
                 .filter(row -> row.status() != PestStatus.FREE)
                 .findFirst()
                 .or(() -> rows.stream().max(Comparator.comparing(WaterPest::asOf)))
-                .flatMap(row -> why(row, firstDay));
+                .flatMap(row -> why(row, firstDay, rules.freeHoldsMonths(pest, water, FREE_HOLDS_MONTHS)));
     }
 
-    private static Optional<String> why(WaterPest row, LocalDate firstDay) {
+    private static Optional<String> why(WaterPest row, LocalDate firstDay, int holdsMonths) {
         if (row.status() != PestStatus.FREE) {
             return Optional.of(row.status().name().toLowerCase(Locale.ROOT) + " at " + row.water());
         }
-        boolean aged = row.asOf().isBefore(firstDay.minusMonths(FREE_HOLDS_MONTHS));
+        boolean aged = row.asOf().isBefore(firstDay.minusMonths(holdsMonths));
         return aged
-                ? Optional.of("free at " + row.water() + " on " + row.asOf() + ", more than " + FREE_HOLDS_MONTHS
+                ? Optional.of("free at " + row.water() + " on " + row.asOf() + ", more than " + holdsMonths
                         + " months before the round, so unknown")
                 : Optional.empty();
     }

@@ -1,34 +1,37 @@
 package org.wadeplan.planner.decon;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
+import java.util.TreeSet;
 import org.wadeplan.planner.round.Biosecurity;
 import org.wadeplan.planner.round.Material;
+import org.wadeplan.planner.round.TreatmentMode;
 
 /**
- * Picks the cheapest set of treatments that covers every pest on every material with a row of grade A, B or C.
+ * Picks the cheapest set of treatments that covers every pest, in every stage that the table tells apart, on every item with
+ * a row of grade A, B or C that is in force and that the item bears.
  *
- * <p>Exact: each pair may be covered by any recipe with a row for it, at the contact that its row asks for, and every such
- * combination is compared unless a part of it already costs more than the best whole. A treatment used for several pairs is
- * applied once, with the longest contact among them. Agents that must never meet are never chosen together.
+ * <p>Exact: see {@link CoverSearch}. A treatment used for several pairs is applied once, with the longest contact among them.
+ * Agents that must never meet are never chosen together.
  */
 public final class TreatmentChoice {
 
-    /** Beyond this many partial sets the search stops and says so; rounds of usual size need a few hundred. */
-    static final int MOST_PARTIAL_SETS = 200_000;
-
     private final EvidenceTable evidence;
     private final StepSequence sequence;
+    private final CleanPrice price;
     private final ChemicalCautions cautions;
 
-    public TreatmentChoice(Biosecurity biosecurity) {
-        this.evidence = new EvidenceTable(biosecurity.treatments());
+    /** @param day the day on which rows and rules must be in force */
+    public TreatmentChoice(Biosecurity biosecurity, LocalDate day) {
+        this.evidence = new EvidenceTable(biosecurity, day);
         this.sequence = new StepSequence(biosecurity);
+        this.price = new CleanPrice(biosecurity);
         this.cautions = ChemicalCautions.shipped();
     }
 
@@ -37,80 +40,139 @@ public final class TreatmentChoice {
      *
      * @param treatments in the order of {@link Recipe#ORDER}
      * @param steps the whole clean, in order
-     * @param covers one for each covered pair
+     * @param covers for each covered pest and material the evidence that covers it, one for each stage and treatment
      * @param uncovered one for each pair that nothing covers, with why each candidate failed
-     * @param provenCheapest false where the search was cut short
      */
     public record Choice(
             List<AppliedTreatment> treatments,
             List<DeconStep> steps,
             List<Turnaround.Cover> covers,
-            List<Turnaround.Uncovered> uncovered,
-            boolean provenCheapest) {}
+            List<Turnaround.Uncovered> uncovered) {}
 
-    /** The cheapest treatments for these pests on these materials, by evidence of any grade but X. */
+    /** The cheapest treatments for these pests on anything of these materials, by evidence of any grade but X. */
     public Choice choose(Collection<Material> materials, Collection<String> pests) {
-        return choose(materials, pests, List.of());
+        return choose(ItemKind.anythingOf(materials), pests, Demand.NONE);
     }
 
-    /**
-     * The cheapest treatments for these pests on these materials.
-     *
-     * @param bestGradeFor pests against which only the best graded rows count that the table has for a pair: a pest that is
-     *     known to be there is not met with an agency's instruction where a tested treatment exists
-     */
+    /** The same with only the best graded rows against some pests. */
     public Choice choose(Collection<Material> materials, Collection<String> pests, Collection<String> bestGradeFor) {
-        List<PestOnMaterial> pairs = PestOnMaterial.pairs(pests, materials);
-        Map<Boolean, List<PestOnMaterial>> bySupport = pairs.stream()
-                .collect(Collectors.partitioningBy(
-                        pair -> !evidence.supporting(pair).isEmpty()));
-        List<PestOnMaterial> open = bySupport.getOrDefault(true, List.of());
-        List<Turnaround.Uncovered> uncovered = bySupport.getOrDefault(false, List.of()).stream()
-                .map(pair -> new Turnaround.Uncovered(pair.pest(), pair.material(), evidence.whyNothing(pair)))
+        Demand demand = new Demand(new TreeSet<>(bestGradeFor), new TreeSet<>(), DryingRules.NONE);
+        return choose(ItemKind.anythingOf(materials), pests, demand);
+    }
+
+    Choice choose(List<ItemKind> kinds, Collection<String> pests, Demand demand) {
+        List<PestOnItem> open = new ArrayList<>();
+        List<List<Evidence>> options = new ArrayList<>();
+        List<Turnaround.Uncovered> uncovered = new ArrayList<>();
+        for (PestOnItem pair : PestOnItem.all(pests, kinds, evidence)) {
+            List<Evidence> rows = rows(pair, demand);
+            if (rows.isEmpty()) {
+                String why = evidence.whyNothing(pair, demand.soakFor().contains(pair.pest()));
+                uncovered.add(new Turnaround.Uncovered(pair.pest(), pair.material(), why));
+            } else {
+                open.add(pair);
+                options.add(rows);
+            }
+        }
+        return new CoverSearch(options, sequence, cautions, price)
+                .cheapest()
+                .map(best -> chosen(best, kinds, covers(open, options, best), uncovered))
+                .orElseGet(() -> clash(open, uncovered));
+    }
+
+    private List<Evidence> rows(PestOnItem pair, Demand demand) {
+        List<Evidence> rows = evidence.supporting(pair).stream()
+                .filter(row -> row.recipe().mode() != TreatmentMode.SPRAY
+                        || !demand.soakFor().contains(pair.pest()))
+                .map(demand.drying()::applied)
                 .toList();
-        List<List<Evidence>> options = open.stream()
-                .map(pair -> bestGradeFor.contains(pair.pest()) ? evidence.bestGraded(pair) : evidence.supporting(pair))
-                .toList();
-        CoverSearch search = new CoverSearch(options, sequence, cautions, MOST_PARTIAL_SETS);
-        Optional<CoverSearch.Found> found = search.cheapest();
-        return found.map(best -> chosen(best, open, uncovered, search.complete()))
-                .orElseGet(() -> clash(open, uncovered, search.complete()));
+        return demand.bestGradeFor().contains(pair.pest()) ? EvidenceTable.bestGraded(rows) : rows;
     }
 
     private Choice chosen(
-            CoverSearch.Found best, List<PestOnMaterial> open, List<Turnaround.Uncovered> uncovered, boolean proven) {
-        List<Turnaround.Cover> covers =
-                open.stream().map(pair -> cover(pair, best.treatments())).toList();
-        return new Choice(best.treatments(), best.steps(), covers, uncovered, proven);
+            CoverSearch.Found best,
+            List<ItemKind> kinds,
+            List<Turnaround.Cover> covers,
+            List<Turnaround.Uncovered> uncovered) {
+        List<AppliedTreatment> treatments = keptOff(best.treatments(), kinds);
+        List<Turnaround.Cover> whole = covers.stream()
+                .filter(cover -> uncovered.stream()
+                        .noneMatch(gap -> gap.pest().equals(cover.pest()) && gap.material() == cover.material()))
+                .toList();
+        return new Choice(treatments, sequence.around(treatments), whole, List.copyOf(uncovered));
     }
 
-    /** Of the rows that the chosen treatments satisfy, the best graded one. */
-    private Turnaround.Cover cover(PestOnMaterial pair, List<AppliedTreatment> treatments) {
-        Map<String, Evidence> byGrade = new TreeMap<>();
-        for (Evidence row : evidence.supporting(pair)) {
-            if (treatments.stream().anyMatch(treatment -> treatment.does(row))) {
-                byGrade.putIfAbsent(row.grade() + " " + row.recipe().words(), row);
-            }
-        }
-        Evidence best = byGrade.values().iterator().next();
-        return new Turnaround.Cover(
-                pair.pest(), pair.material(), best.recipe().treatment(), best.grade(), best.source());
-    }
-
-    /** The rows that one treatment satisfies, for pests that it covers on every one of the materials. */
-    List<Turnaround.Cover> coversBy(
-            AppliedTreatment treatment, Collection<Material> materials, Collection<String> pests) {
-        return PestOnMaterial.pairs(pests, materials).stream()
-                .map(pair -> cover(pair, List.of(treatment)))
+    /** The treatments with the items that each would harm. */
+    static List<AppliedTreatment> keptOff(List<AppliedTreatment> treatments, List<ItemKind> kinds) {
+        return treatments.stream()
+                .map(treatment -> treatment.keptOff(kinds.stream()
+                        .filter(kind -> kind.gear()
+                                .flatMap(gear -> GearLimits.bars(gear, treatment.recipe()))
+                                .isPresent())
+                        .flatMap(kind -> kind.kinds().stream())
+                        .distinct()
+                        .toList()))
                 .toList();
     }
 
-    private Choice clash(List<PestOnMaterial> open, List<Turnaround.Uncovered> uncovered, boolean proven) {
+    private static List<Turnaround.Cover> covers(
+            List<PestOnItem> pairs, List<List<Evidence>> options, CoverSearch.Found best) {
+        List<Turnaround.Cover> covers = new ArrayList<>();
+        for (int i = 0; i < pairs.size(); i++) {
+            covers.add(cover(pairs.get(i), options.get(i), best.treatments()));
+        }
+        return merged(covers);
+    }
+
+    /** Of the rows that the chosen treatments satisfy, the best graded one. */
+    private static Turnaround.Cover cover(PestOnItem pair, List<Evidence> rows, List<AppliedTreatment> treatments) {
+        Evidence best = rows.stream()
+                .filter(row -> treatments.stream().anyMatch(treatment -> treatment.does(row)))
+                .min(Comparator.comparing(Evidence::grade)
+                        .thenComparing(row -> row.recipe().words()))
+                .orElseThrow();
+        return new Turnaround.Cover(
+                pair.pest(), pair.material(), best.recipe().treatment(), best.grade(), best.source(), pair.stage());
+    }
+
+    /** Kinds of items that one row covers for one pest and material are one cover. */
+    private static List<Turnaround.Cover> merged(List<Turnaround.Cover> covers) {
+        Map<Turnaround.Cover, Turnaround.Cover> distinct = new LinkedHashMap<>();
+        covers.forEach(cover -> distinct.putIfAbsent(cover, cover));
+        return List.copyOf(distinct.values());
+    }
+
+    /** The rows that one treatment satisfies, for pests that it covers on every one of the kinds. */
+    List<Turnaround.Cover> coversBy(AppliedTreatment treatment, List<ItemKind> kinds, Collection<String> pests) {
+        List<Turnaround.Cover> covers = new ArrayList<>();
+        for (PestOnItem pair : PestOnItem.all(pests, kinds, evidence)) {
+            evidence.support(treatment.recipe(), pair)
+                    .ifPresent(row -> covers.add(cover(pair, List.of(row), List.of(treatment))));
+        }
+        return merged(covers);
+    }
+
+    private Choice clash(List<PestOnItem> open, List<Turnaround.Uncovered> uncovered) {
         List<Turnaround.Uncovered> all = new ArrayList<>(uncovered);
-        String why = proven
-                ? "every set of treatments for these pests brings together agents that must never meet"
-                : "the search was cut short before it found a set of treatments";
+        String why = "every set of treatments for these pests brings together agents that must never meet";
         open.forEach(pair -> all.add(new Turnaround.Uncovered(pair.pest(), pair.material(), why)));
-        return new Choice(List.of(), sequence.around(List.of()), List.of(), List.copyOf(all), proven);
+        return new Choice(List.of(), sequence.around(List.of()), List.of(), List.copyOf(all));
+    }
+
+    EvidenceTable evidence() {
+        return evidence;
+    }
+
+    StepSequence sequence() {
+        return sequence;
+    }
+
+    CleanPrice price() {
+        return price;
+    }
+
+    /** Whether any pair of these pests and kinds has a row of that grade or better that counts. */
+    Optional<Evidence> bestFor(PestOnItem pair, Demand demand) {
+        return rows(pair, demand).stream().min(Comparator.comparing(Evidence::grade));
     }
 }

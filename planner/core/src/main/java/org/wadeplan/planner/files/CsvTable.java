@@ -32,6 +32,10 @@ record CsvTable(String file, boolean headerWhole, List<Row> rows, List<Problem> 
                 .then(text -> new HeaderAndRows(file, text, kind).table());
     }
 
+    static Checked<CsvTable> of(String content, String file, TableKind<?> kind) {
+        return CsvText.parse(content, file).then(text -> new HeaderAndRows(file, text, kind).table());
+    }
+
     /** Matches the header with the columns wanted, then the cells with the header. */
     private record HeaderAndRows(String file, CsvText text, TableKind<?> kind) {
 

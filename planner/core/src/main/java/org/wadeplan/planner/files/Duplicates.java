@@ -70,8 +70,23 @@ final class Duplicates {
         check(tables.methodParts(), MethodPartTable.KIND, "method", "order");
         check(tables.pests(), PestTable.KIND, "pest");
         check(tables.waterPests(), WaterPestTable.KIND, "water", "pest");
-        check(tables.treatments(), TreatmentTable.KIND, "treatment", "pest", "stage", "material", "mode");
+        treatments(tables.treatments().only(TreatmentTable::refuses));
+        treatments(tables.treatments().only(row -> !TreatmentTable.refuses(row)));
         check(tables.deconRules(), DeconRuleTable.KIND, "rule");
+    }
+
+    /** A row that refuses and one that supports contradict each other; that is said elsewhere. */
+    private void treatments(Table<?> table) {
+        check(
+                table,
+                TreatmentTable.KIND,
+                "treatment",
+                "pest",
+                "stage",
+                "material",
+                "mode",
+                "valid_from",
+                "jurisdiction");
     }
 
     /** Codes that differ only in upper and lower case count as the same: people and handhelds take them so. */

@@ -40,10 +40,13 @@ final class References {
         references.people();
         references.gear();
         references.biosecurity();
+        references.ownOrShipped();
         references.sites(header);
         references.onTheMap(terrain);
         List<Problem> problems = references.problems;
         problems.addAll(Duplicates.check(tables));
+        problems.addAll(LogChecks.check(tables));
+        problems.addAll(EvidenceChecks.check(tables));
         problems.addAll(RosterChecks.check(tables, header));
         problems.addAll(MethodNames.check(tables, decisions));
         header.ifPresent(head -> problems.addAll(MethodNames.overrides(tables, head)));
@@ -61,6 +64,7 @@ final class References {
         check(kitSets, tables.store(), "kit_set");
         check(kitSets, tables.agreedWeek(), "kit_sets");
         check(kitSets, tables.cleanings(), "kit_set");
+        check(KnownIds.of("a gear class", tables.gearClasses(), "gear_class"), tables.store(), "gear_class");
         KnownIds items = KnownIds.of("an item", tables.store(), "item");
         check(items, tables.certificates(), "item");
         check(items.and(kitSets), tables.loadTicks(), "item");
@@ -74,17 +78,13 @@ final class References {
         check(waters, tables.waterPests(), "water");
         check(waters, tables.kitSets(), "exposed_to");
         check(waters, tables.store(), "exposed_to");
-        check(waters, tables.deconRules(), "waters");
         KnownIds pests = KnownIds.of("a pest", tables.pests(), "pest");
         check(pests, tables.waterPests(), "pest");
-        check(pests, tables.treatments(), "pest");
-        check(pests, tables.deconRules(), "pests");
         KnownIds resources = KnownIds.of("a resource", tables.deconResources(), "resource");
         check(resources, tables.deconSteps(), "resource");
         check(resources, tables.baths(), "resource");
         KnownIds treatments = KnownIds.of("a treatment", tables.treatments(), "treatment");
         check(treatments, tables.cleanings(), "treatment");
-        check(treatments, tables.deconRules(), "treatment");
         check(KnownIds.of("a bath", tables.baths(), "bath"), tables.cleanings(), "bath");
         KnownIds moments = KnownIds.of("a treatment", tables.treatments(), "treatment")
                 .and(
@@ -92,6 +92,24 @@ final class References {
                         new LinkedHashSet<>(DeconStepTable.WHEN));
         check(moments, tables.deconSteps(), "when");
         check(KnownIds.of("a place", tables.tides(), "place"), tables.waters(), "tide_place");
+    }
+
+    /** What ships with the program speaks of more pests and treatments than a round has. */
+    private void ownOrShipped() {
+        KnownIds pests = KnownIds.of("a pest", tables.pests(), "pest");
+        if (tables.treatments().shipped()) {
+            KnownIds shipped = new KnownIds(
+                    "a pest of the evidence that comes with the program, because the folder has no treatments.csv",
+                    Optional.of(ShippedTables.pestIds()));
+            check(shipped, tables.pests(), "pest");
+        } else {
+            check(pests, tables.treatments(), "pest");
+        }
+        if (!tables.deconRules().shipped()) {
+            check(KnownIds.of("a water", tables.waters(), "water"), tables.deconRules(), "waters");
+            check(pests, tables.deconRules(), "pests");
+            check(KnownIds.of("a treatment", tables.treatments(), "treatment"), tables.deconRules(), "treatment");
+        }
     }
 
     private void sites(Optional<RoundHeader> header) {

@@ -3,6 +3,8 @@ package org.wadeplan.planner.files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.wadeplan.hazards.register.HazardRegister;
 import org.wadeplan.planner.files.CertificateTable.CertificateOf;
 import org.wadeplan.planner.files.MethodPartTable.PartOf;
@@ -14,11 +16,13 @@ import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.MethodPart;
 import org.wadeplan.planner.round.PackSeconds;
 import org.wadeplan.planner.round.PastVisit;
+import org.wadeplan.planner.round.Pest;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.RoundHeader;
 import org.wadeplan.planner.round.Store;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Terrain;
+import org.wadeplan.planner.round.Treatment;
 import org.wadeplan.planner.round.VoltageCeiling;
 
 /** Joins what stands in several tables: parts to their methods, certificates to their items. */
@@ -92,12 +96,22 @@ record RoundAssembly(
         return new Biosecurity(
                 tables.pests().values(),
                 tables.waterPests().values(),
-                tables.treatments().values(),
+                evidence(),
                 tables.deconSteps().values(),
                 tables.deconResources().values(),
                 tables.gearClasses().values(),
                 tables.deconRules().values(),
                 header.jurisdiction());
+    }
+
+    /** Rows about the round's own pests, and what an agency's instruction adds to them. */
+    private List<Treatment> evidence() {
+        Set<String> pests = tables.pests().values().stream().map(Pest::id).collect(Collectors.toSet());
+        List<Treatment> rows = tables.treatments().values().stream()
+                .filter(row -> pests.contains(row.pest()))
+                .toList();
+        return AgencyRows.with(
+                rows, tables.treatments().values(), tables.deconRules().values(), pests);
     }
 
     private FieldLog log() {

@@ -45,6 +45,11 @@ final class TreatmentTable {
         return treatment;
     }
 
+    /** Whether a row is of grade X: tested and not effective. */
+    static boolean refuses(Row row) {
+        return row.raw("grade").equalsIgnoreCase("x");
+    }
+
     /** A strength says what it is a strength of. */
     static void checkBasis(Row row) {
         if (!row.raw("strength").isEmpty() && row.raw("strength_basis").isEmpty()) {

@@ -26,7 +26,7 @@ class TreatmentChoiceTest {
 
     private static TreatmentChoice.Choice choose(
             Set<Material> materials, Set<String> pests, Set<String> bestGradeFor, Treatment... rows) {
-        return new TreatmentChoice(biosecurity(List.of(rows))).choose(materials, pests, bestGradeFor);
+        return new TreatmentChoice(biosecurity(List.of(rows)), Rows.FIRST_DAY).choose(materials, pests, bestGradeFor);
     }
 
     private static List<String> steps(TreatmentChoice.Choice choice) {

@@ -6,8 +6,11 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Stage;
+import org.wadeplan.desktop.find.FindDialog;
+import org.wadeplan.desktop.find.FindForm;
+import org.wadeplan.desktop.session.SeenPest;
 
-/** Asks with the system's own folder chooser. */
+/** Asks with the system's own folder chooser and with dialogs. */
 final class ChooserAsking implements Asking {
 
     private final Stage stage;
@@ -24,6 +27,11 @@ final class ChooserAsking implements Asking {
                 .filter(Files::isDirectory)
                 .ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
         return Optional.ofNullable(chooser.showDialog(stage)).map(File::toPath);
+    }
+
+    @Override
+    public Optional<SeenPest> pest(FindForm form) {
+        return new FindDialog(stage, form).showAndWait();
     }
 
     private static Path existing(Path wanted) {

@@ -11,15 +11,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.wadeplan.desktop.session.FindReport;
 import org.wadeplan.desktop.session.OpenedRound;
 import org.wadeplan.desktop.session.RoundDesk;
+import org.wadeplan.desktop.session.SeenPest;
+import org.wadeplan.desktop.session.WeekInForce;
 import org.wadeplan.desktop.session.WrittenPack;
 import org.wadeplan.desktop.work.WorkProgress;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.search.SearchWatch;
+import org.wadeplan.planner.files.LoadTickFile;
 import org.wadeplan.planner.files.RoundReader;
+import org.wadeplan.planner.kit.TickCheck;
+import org.wadeplan.planner.kit.TickOutcome;
+import org.wadeplan.planner.kit.TickRequest;
 import org.wadeplan.planner.pack.PackFile;
 import org.wadeplan.planner.pack.PackResult;
 import org.wadeplan.planner.pack.PackWriter;
@@ -30,6 +37,7 @@ import org.wadeplan.planner.plan.RoundPlanner;
 import org.wadeplan.planner.reach.CandidateReport;
 import org.wadeplan.planner.reach.RoundSearch;
 import org.wadeplan.planner.reach.SearchRequest;
+import org.wadeplan.planner.round.LoadTick;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.Progress;
 
@@ -53,10 +61,7 @@ public final class CoreDesk implements RoundDesk {
         Checked<Round> read = RoundReader.read(folder, acceptedRepairs);
         if (read.hasErrors()) {
             return new OpenedRound(
-                    read.value(),
-                    Optional.empty(),
-                    read.problems(),
-                    read.value().map(Skies::of).orElse(List.of()));
+                    read.value(), read.problems(), read.value().map(Skies::of).orElse(List.of()));
         }
         Round round = read.value().orElseThrow();
         List<Problem> refusals = RoundPlanner.refusals(round);
@@ -64,7 +69,7 @@ public final class CoreDesk implements RoundDesk {
             List<Problem> found = Stream.concat(refusals.stream(), read.problems().stream())
                     .sorted(Problem.WORST_FIRST)
                     .toList();
-            return new OpenedRound(read.value(), Optional.empty(), found, Skies.of(round));
+            return new OpenedRound(read.value(), found, Skies.of(round));
         }
         RoundPlan plan = RoundPlanner.plan(round, PlanOptions.usual(), new Steps(progress));
         progress.at("check", 1);
@@ -73,7 +78,15 @@ public final class CoreDesk implements RoundDesk {
                 .distinct()
                 .sorted(Problem.WORST_FIRST)
                 .toList();
-        return new OpenedRound(read.value(), Optional.of(plan), problems, Skies.of(round));
+        return new OpenedRound(
+                read.value(), Optional.of(plan), problems, Skies.of(round), Optional.of(inForce(round, plan)));
+    }
+
+    /** The agreed week where the round has one; it is laid out, not searched. */
+    private static WeekInForce inForce(Round round, RoundPlan planned) {
+        return round.log().agreed().isEmpty()
+                ? new WeekInForce(planned, false)
+                : new WeekInForce(RoundPlanner.inForce(round, PlanOptions.usual(), Progress.NONE), true);
     }
 
     @Override
@@ -94,6 +107,30 @@ public final class CoreDesk implements RoundDesk {
     @Override
     public CandidateReport candidates(Round round, WorkProgress progress) {
         return RoundSearch.search(round, SearchRequest.all(round.header().search()), new Watch(progress));
+    }
+
+    @Override
+    public TickOutcome check(Round round, WeekInForce week, TickRequest request) {
+        return TickCheck.check(round, week.week(), week.kit(), request);
+    }
+
+    @Override
+    public void keepTicks(Path folder, List<LoadTick> before, List<LoadTick> after) throws DiskException {
+        for (LoadTick tick : before) {
+            if (!after.contains(tick)) {
+                LoadTickFile.remove(folder, tick);
+            }
+        }
+        for (LoadTick tick : after) {
+            if (!before.contains(tick)) {
+                LoadTickFile.add(folder, tick);
+            }
+        }
+    }
+
+    @Override
+    public FindReport trace(Round round, WeekInForce week, SeenPest seen, WorkProgress progress) {
+        return FindPage.of(round, week, seen, progress);
     }
 
     /** A search's way of telling, in the window's. */

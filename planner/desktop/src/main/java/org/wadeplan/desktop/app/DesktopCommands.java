@@ -11,6 +11,7 @@ import org.wadeplan.desktop.command.AppCommand;
 import org.wadeplan.desktop.command.CommandList;
 import org.wadeplan.desktop.command.MenuName;
 import org.wadeplan.desktop.command.Shortcut;
+import org.wadeplan.desktop.find.FindForm;
 import org.wadeplan.desktop.session.PlanSession;
 import org.wadeplan.desktop.session.Screen;
 import org.wadeplan.desktop.session.SessionHistory;
@@ -41,6 +42,7 @@ final class DesktopCommands {
         made.edit();
         made.show();
         made.picture();
+        made.day();
         made.help();
         return new CommandList(made.all);
     }
@@ -86,18 +88,60 @@ final class DesktopCommands {
         add("text.smaller", MenuName.SHOW, Shortcut.control("MINUS"), ALWAYS, models.text()::smaller);
     }
 
+    private void day() {
+        add("load.tick", MenuName.DAY, Shortcut.plain("T"), tickable(), models.kit()::toggle);
+        add("timer.toggle", MenuName.DAY, Shortcut.plain("S"), timable(), models.cleaning()::toggleTimer);
+        add("pest.seen", MenuName.DAY, Shortcut.control("T"), traceable(), this::askForPest);
+    }
+
+    private void askForPest() {
+        session.session()
+                .flatMap(PlanSession::round)
+                .flatMap(round -> asking.pest(
+                        FindForm.of(round, models.cleaning().momentProperty().get())))
+                .ifPresent(session::seen);
+    }
+
+    private BooleanExpression tickable() {
+        return Bindings.createBooleanBinding(
+                () -> on(Screen.KIT) && models.kit().canTick(),
+                session.screenProperty(),
+                models.kit().rowsProperty(),
+                models.kit().selectedProperty());
+    }
+
+    private BooleanExpression timable() {
+        return Bindings.createBooleanBinding(
+                () -> on(Screen.CLEANING) && models.cleaning().canTime(),
+                session.screenProperty(),
+                models.cleaning().stepRowsProperty(),
+                models.cleaning().selectedStepProperty());
+    }
+
+    private BooleanExpression traceable() {
+        return Bindings.createBooleanBinding(
+                () -> session.session().flatMap(PlanSession::inForce).isPresent()
+                        && !session.work().busyProperty().get(),
+                session.sessionProperty(),
+                session.work().busyProperty());
+    }
+
+    private boolean on(Screen screen) {
+        return session.screenProperty().get() == screen;
+    }
+
     private void picture() {
         add("picture.in", MenuName.PICTURE, Shortcut.plain("PLUS"), isOpen(), () -> {
-            onPicture(models.map()::zoomIn, models.week()::zoomIn);
+            onPicture(models.map()::zoomIn, models.week()::zoomIn, models.cleaning()::zoomIn);
         });
         add("picture.out", MenuName.PICTURE, Shortcut.plain("MINUS"), isOpen(), () -> {
-            onPicture(models.map()::zoomOut, models.week()::zoomOut);
+            onPicture(models.map()::zoomOut, models.week()::zoomOut, models.cleaning()::zoomOut);
         });
         add("picture.all", MenuName.PICTURE, Shortcut.plain("DIGIT0"), isOpen(), () -> {
-            onPicture(models.map()::fitAll, models.week()::fitAll);
+            onPicture(models.map()::fitAll, models.week()::fitAll, models.cleaning()::fitAll);
         });
         add("picture.selected", MenuName.PICTURE, Shortcut.plain("F"), isOpen(), () -> {
-            onPicture(models.map()::fitSelected, models.week()::fitSelected);
+            onPicture(models.map()::fitSelected, models.week()::fitSelected, models.cleaning()::fitSelected);
         });
         add("picture.key", MenuName.PICTURE, Shortcut.plain("K"), isOpen(), models.text()::toggleKey);
         add("reach.search", MenuName.PICTURE, Shortcut.control("R"), searchable(), () -> {
@@ -112,12 +156,13 @@ final class DesktopCommands {
         add("help.keys", MenuName.HELP, Shortcut.plain("F1"), ALWAYS, window::toggleHelp);
     }
 
-    private void onPicture(Runnable onMap, Runnable onWeek) {
-        Screen now = session.screenProperty().get();
-        if (now == Screen.MAP) {
+    private void onPicture(Runnable onMap, Runnable onWeek, Runnable onCleaning) {
+        if (on(Screen.MAP)) {
             onMap.run();
-        } else if (now == Screen.WEEK) {
+        } else if (on(Screen.WEEK)) {
             onWeek.run();
+        } else if (on(Screen.CLEANING)) {
+            onCleaning.run();
         }
     }
 

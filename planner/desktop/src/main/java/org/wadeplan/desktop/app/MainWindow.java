@@ -22,9 +22,11 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import org.wadeplan.desktop.cleaning.CleaningView;
 import org.wadeplan.desktop.command.CommandList;
 import org.wadeplan.desktop.command.CommandMenus;
 import org.wadeplan.desktop.command.Keys;
+import org.wadeplan.desktop.kit.KitView;
 import org.wadeplan.desktop.map.MapView;
 import org.wadeplan.desktop.pack.PackView;
 import org.wadeplan.desktop.problems.ProblemsView;
@@ -82,6 +84,10 @@ public final class MainWindow implements WindowActs {
         put(Screen.WEEK, week, week.panes());
         put(Screen.PROBLEMS, problems, problems.panes());
         put(Screen.PACK, pack, pack.panes());
+        KitView kit = new KitView(models.kit(), commands.named("load.tick"), models.text());
+        CleaningView cleaning = new CleaningView(models.cleaning(), commands, models.text());
+        put(Screen.KIT, kit, kit.panes());
+        put(Screen.CLEANING, cleaning, cleaning.panes());
     }
 
     private void put(Screen screen, Node view, List<Region> its) {

@@ -1,6 +1,7 @@
 package org.wadeplan.desktop.app;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -22,10 +23,11 @@ public final class WadeplanApp extends Application {
 
     @Override
     public void start(Stage stage) {
-        SessionModel session = new SessionModel(
-                new CoreDesk(java.time.Clock.systemUTC()), new BackgroundWork(background, Platform::runLater));
+        Clock clock = Clock.systemUTC();
+        SessionModel session =
+                new SessionModel(new CoreDesk(clock), new BackgroundWork(background, Platform::runLater));
         Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> session.failed(asException(fault)));
-        ViewModels models = ViewModels.of(session, Path.of(System.getProperty("user.home", ".")));
+        ViewModels models = ViewModels.of(session, Path.of(System.getProperty("user.home", ".")), clock);
         MainWindow window = new MainWindow(stage, models, new ChooserAsking(stage));
         Rectangle2D room = javafx.stage.Screen.getPrimary().getVisualBounds();
         window.show(Math.min(1500, room.getWidth()), Math.min(940, room.getHeight()));

@@ -6,5 +6,6 @@ public enum MenuName {
     EDIT,
     SHOW,
     PICTURE,
+    DAY,
     HELP
 }

@@ -35,6 +35,21 @@ public final class Tables {
         return column;
     }
 
+    /** Like a plain column, with every word shown: long texts go on in further lines. */
+    public static <R> TableColumn<R, String> wholeColumn(String headKey, double widthEm, Function<R, String> words) {
+        TableColumn<R, String> column = column(headKey, widthEm, words);
+        column.setCellFactory(made -> new WholeCell<>(Optional.empty()));
+        return column;
+    }
+
+    /** Every word shown, with a shape before them. */
+    public static <R> TableColumn<R, String> wholeMarkColumn(
+            String headKey, double widthEm, Function<R, Mark> mark, Function<R, String> words) {
+        TableColumn<R, String> column = column(headKey, widthEm, words);
+        column.setCellFactory(made -> new WholeCell<>(Optional.of(mark)));
+        return column;
+    }
+
     /** Columns grow and shrink with the text. */
     public static void growWith(TableView<?> table, TextSize text) {
         text.sizePxProperty().addListener((property, before, now) -> table.getColumns()
@@ -114,6 +129,41 @@ public final class Tables {
             tip.setWrapText(true);
             tip.setMaxWidth(560);
             return tip;
+        }
+    }
+
+    private static final class WholeCell<R> extends TableCell<R, String> {
+
+        private final Optional<Function<R, Mark>> mark;
+        private final Label words = new Label();
+
+        WholeCell(Optional<Function<R, Mark>> mark) {
+            this.mark = mark;
+            words.setWrapText(true);
+            words.setMinHeight(USE_PREF_SIZE);
+            words.getStyleClass().add("whole-words");
+            words.setGraphicTextGap(6);
+            setPrefHeight(USE_COMPUTED_SIZE);
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            double inside = getTableColumn().getWidth() - snappedLeftInset() - snappedRightInset();
+            return isEmpty()
+                    ? super.computePrefHeight(width)
+                    : words.prefHeight(inside) + snappedTopInset() + snappedBottomInset();
+        }
+
+        @Override
+        protected void updateItem(@org.jspecify.annotations.Nullable String said, boolean empty) {
+            super.updateItem(said, empty);
+            R row = empty ? null : getTableRow() == null ? null : getTableRow().getItem();
+            words.setText(empty ? "" : said);
+            words.setGraphic(
+                    row == null ? null : mark.map(of -> of.apply(row).shape()).orElse(null));
+            words.setMaxWidth(
+                    getTableColumn() == null ? USE_PREF_SIZE : getTableColumn().getWidth() - 8);
+            setGraphic(empty ? null : words);
         }
     }
 }

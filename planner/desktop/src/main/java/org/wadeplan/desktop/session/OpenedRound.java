@@ -13,6 +13,17 @@ import org.wadeplan.planner.round.Round;
  * @param plan empty where errors stand in the way of planning
  * @param problems of the files and of the plan, worst first
  * @param skies one for each day of the round, in order; empty where there is no round
+ * @param inForce the week that people work by; empty where there is none
  */
 public record OpenedRound(
-        Optional<Round> round, Optional<RoundPlan> plan, List<Problem> problems, List<DaySky> skies) {}
+        Optional<Round> round,
+        Optional<RoundPlan> plan,
+        List<Problem> problems,
+        List<DaySky> skies,
+        Optional<WeekInForce> inForce) {
+
+    /** A folder of which no week could be made. */
+    public OpenedRound(Optional<Round> round, List<Problem> problems, List<DaySky> skies) {
+        this(round, Optional.empty(), problems, skies, Optional.empty());
+    }
+}

@@ -5,5 +5,7 @@ public enum Screen {
     MAP,
     WEEK,
     PROBLEMS,
-    PACK
+    PACK,
+    KIT,
+    CLEANING
 }

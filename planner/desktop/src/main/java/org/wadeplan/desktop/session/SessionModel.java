@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -16,8 +17,10 @@ import javafx.beans.property.SimpleObjectProperty;
 import org.wadeplan.desktop.words.Words;
 import org.wadeplan.desktop.work.BackgroundWork;
 import org.wadeplan.desktop.work.Job;
+import org.wadeplan.desktop.work.WorkProgress;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Severity;
+import org.wadeplan.planner.round.LoadTick;
 import org.wadeplan.planner.round.Site;
 
 /** What is open, what is selected, which screen is shown, and everything that can be done to them. */
@@ -79,18 +82,19 @@ public final class SessionModel {
     /** Reads and plans a folder; the session that was open is replaced. */
     public void open(Path folder) {
         Path whole = folder.toAbsolutePath().normalize();
-        read(whole, Set.of(), opened -> {
-            history.set(Optional.of(SessionHistory.of(new PlanSession(whole, Set.of(), opened, Selection.NOTHING))));
+        read(whole, Set.of(), Optional.empty(), reading -> {
+            history.set(Optional.of(
+                    SessionHistory.of(reading.session(whole, Set.of()).select(Selection.NOTHING))));
             screen.set(errors() ? Screen.PROBLEMS : Screen.MAP);
         });
     }
 
-    /** Reads the folder again, as it stands now. What was selected stays; older readings are forgotten. */
+    /** Reads the folder again, as it stands now. What was selected and a pest that was seen stay; the rest is forgotten. */
     public void readAgain() {
         session()
-                .ifPresent(now -> read(now.folder(), now.acceptedRepairs(), opened -> {
+                .ifPresent(now -> read(now.folder(), now.acceptedRepairs(), seen(now), reading -> {
                     history.set(Optional.of(SessionHistory.of(
-                            new PlanSession(now.folder(), now.acceptedRepairs(), opened, selection()))));
+                            reading.session(now.folder(), now.acceptedRepairs()).select(selection()))));
                     if (errors()) {
                         screen.set(Screen.PROBLEMS);
                     }
@@ -112,18 +116,91 @@ public final class SessionModel {
     }
 
     private void readWith(PlanSession now, Set<String> repairs) {
-        read(now.folder(), repairs, opened -> push(new PlanSession(now.folder(), repairs, opened, selection())));
+        read(
+                now.folder(),
+                repairs,
+                seen(now),
+                reading -> push(reading.session(now.folder(), repairs).select(selection())));
     }
 
-    private void read(Path folder, Set<String> repairs, Consumer<OpenedRound> then) {
+    private static Optional<SeenPest> seen(PlanSession now) {
+        return now.work().find().map(FindReport::seen);
+    }
+
+    /** What was read, with a pest that was seen before traced again in it. */
+    private record Reading(OpenedRound opened, Optional<FindReport> find) {
+
+        PlanSession session(Path folder, Set<String> repairs) {
+            List<LoadTick> ticks =
+                    opened.round().map(round -> round.log().ticks()).orElse(List.of());
+            return new PlanSession(folder, repairs, opened, Selection.NOTHING, new DayWork(ticks, find));
+        }
+    }
+
+    private void read(Path folder, Set<String> repairs, Optional<SeenPest> seen, Consumer<Reading> then) {
         work.run(new Job<>(
                 Words.of("work.reading", folderName(folder)),
-                progress -> desk.open(folder, repairs, progress),
-                opened -> {
-                    then.accept(opened);
-                    say(Words.of(noticeOf(opened), folderName(folder)));
+                progress -> {
+                    OpenedRound opened = desk.open(folder, repairs, progress);
+                    return new Reading(opened, seen.flatMap(pest -> traced(opened, pest, progress)));
+                },
+                reading -> {
+                    then.accept(reading);
+                    say(Words.of(noticeOf(reading.opened()), folderName(folder)));
                 },
                 this::failed));
+    }
+
+    private Optional<FindReport> traced(OpenedRound opened, SeenPest seen, WorkProgress progress) {
+        return opened.round().flatMap(round -> opened.inForce().map(week -> desk.trace(round, week, seen, progress)));
+    }
+
+    /** Traces a pest that somebody saw, through the week as it was read. Can be undone. */
+    public void seen(SeenPest pest) {
+        session()
+                .ifPresent(now -> work.run(new Job<>(
+                        Words.of("work.tracing", pest.pest(), pest.water()),
+                        progress -> traced(now.opened(), pest, progress),
+                        report -> report.ifPresent(this::found),
+                        this::failed)));
+    }
+
+    private void found(FindReport report) {
+        session().ifPresent(now -> {
+            push(now.with(now.work().with(report)));
+            screen.set(Screen.CLEANING);
+            say(report.title());
+        });
+    }
+
+    /**
+     * Keeps what people did. Ticks are written before anything on the screen changes, so that the screen never shows a tick
+     * that is lost when the window closes.
+     *
+     * @return false where it could not be kept; the person was told
+     */
+    public boolean keep(DayWork next) {
+        return session()
+                .filter(now -> !now.work().equals(next))
+                .filter(now -> kept(now, next))
+                .map(now -> {
+                    push(now.with(next));
+                    return true;
+                })
+                .orElse(false);
+    }
+
+    private boolean kept(PlanSession now, DayWork next) {
+        if (now.work().ticks().equals(next.ticks())) {
+            return true;
+        }
+        try {
+            desk.keepTicks(now.folder(), now.work().ticks(), next.ticks());
+            return true;
+        } catch (DiskException failure) {
+            failed(failure);
+            return false;
+        }
     }
 
     private static String noticeOf(OpenedRound opened) {
@@ -173,11 +250,17 @@ public final class SessionModel {
     }
 
     public void undo() {
-        history.set(history.get().map(SessionHistory::undo));
+        goTo(SessionHistory::undo);
     }
 
     public void redo() {
-        history.set(history.get().map(SessionHistory::redo));
+        goTo(SessionHistory::redo);
+    }
+
+    private void goTo(UnaryOperator<SessionHistory> step) {
+        history.get()
+                .filter(so -> kept(so.now(), step.apply(so).now().work()))
+                .ifPresent(so -> history.set(Optional.of(step.apply(so))));
     }
 
     /** Stops the work that runs; what was open stays as it was. */

@@ -2,18 +2,15 @@ package org.wadeplan.desktop.week;
 
 import java.util.OptionalInt;
 import javafx.scene.AccessibleRole;
-import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
+import org.wadeplan.desktop.look.BarWords;
 
 /** A bar on the screen: its ground with a pattern of its kind, the hatched reserve of a visit, and its words. */
 final class BarNode extends Pane {
 
     private static final double LEAST_PX = 3;
-
-    /** Width of a letter of the bars' text on average, in multiples of the usual text size. */
-    private static final double GLYPH_EM = 0.54;
 
     private final WeekBar bar;
 
@@ -27,7 +24,7 @@ final class BarNode extends Pane {
         setAccessibleRole(AccessibleRole.NODE);
         setAccessibleText(bar.spoken());
         reserve(bar.medianMin(), heightPx, pxPerMin);
-        words(width, heightPx, em);
+        BarWords.fitting(bar.label(), width, heightPx, em).ifPresent(getChildren()::add);
         Tooltip.install(this, new Tooltip(bar.spoken()));
     }
 
@@ -44,25 +41,6 @@ final class BarNode extends Pane {
             tail.setManaged(false);
             getChildren().add(tail);
         });
-    }
-
-    /** The whole label, or its first word, or nothing: half a word helps nobody. */
-    private void words(double width, double heightPx, double em) {
-        String first = bar.label().split(" ", 2)[0];
-        String shown = fits(bar.label(), width, em) ? bar.label() : fits(first, width, em) ? first : "";
-        if (shown.isEmpty()) {
-            return;
-        }
-        Label label = new Label(shown);
-        label.getStyleClass().add("bar-words");
-        label.setMouseTransparent(true);
-        label.setManaged(false);
-        label.resizeRelocate(0, 0, width, heightPx);
-        getChildren().add(label);
-    }
-
-    private static boolean fits(String words, double width, double em) {
-        return words.length() * em * GLYPH_EM + 0.5 * em < width;
     }
 
     void mark(boolean selected, boolean sameSite) {

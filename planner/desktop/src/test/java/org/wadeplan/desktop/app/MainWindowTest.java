@@ -3,6 +3,7 @@ package org.wadeplan.desktop.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,8 +30,10 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import org.wadeplan.desktop.command.AppCommand;
+import org.wadeplan.desktop.find.FindForm;
 import org.wadeplan.desktop.session.InventedWeek;
 import org.wadeplan.desktop.session.Screen;
+import org.wadeplan.desktop.session.SeenPest;
 import org.wadeplan.desktop.session.Selection;
 import org.wadeplan.desktop.session.SessionModel;
 import org.wadeplan.desktop.session.StubDesk;
@@ -40,9 +43,13 @@ import org.wadeplan.desktop.work.BackgroundWork;
 @ExtendWith({NeedsDrawing.class, ApplicationExtension.class})
 class MainWindowTest {
 
+    private static final List<KeyCode> SCREENS =
+            List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6);
+
     private final StubDesk desk = new StubDesk();
     private final SessionModel session = new SessionModel(desk, new BackgroundWork(Runnable::run, Runnable::run));
-    private final ViewModels models = ViewModels.of(session, Path.of("/home/somebody"));
+    private final ViewModels models = ViewModels.of(
+            session, Path.of("/home/somebody"), Clock.fixed(InventedWeek.at(0, "06:30"), InventedWeek.ZONE));
     private final List<String> questions = new ArrayList<>();
     private Optional<Path> answer = Optional.of(InventedWeek.FOLDER);
     private Optional<MainWindow> window = Optional.empty();
@@ -56,12 +63,25 @@ class MainWindowTest {
     @Start
     void start(Stage shown) {
         stage = Optional.of(shown);
-        MainWindow made = new MainWindow(shown, models, (title, startIn) -> {
-            questions.add(title);
-            return answer;
-        });
+        MainWindow made = new MainWindow(shown, models, new Answers());
         window = Optional.of(made);
         made.show(1240, 780);
+    }
+
+    private final class Answers implements Asking {
+
+        @Override
+        public Optional<Path> folder(String title, Optional<Path> startIn) {
+            questions.add(title);
+            return answer;
+        }
+
+        @Override
+        public Optional<SeenPest> pest(FindForm form) {
+            questions.add(form.when());
+            return form.seen(
+                    form.waters().stream().findFirst(), form.pests().stream().findFirst(), form.when());
+        }
     }
 
     private MainWindow window() {
@@ -247,6 +267,67 @@ class MainWindowTest {
     }
 
     @Test
+    void aCrewIsLoadedFromTheKeyboardAndARefusalStandsInPlace(FxRobot robot) {
+        open(robot);
+        models.kit().loaderProperty().set("Imre");
+        robot.push(KeyCode.CONTROL, KeyCode.DIGIT5);
+        settle();
+        assertThat(focus().getId()).isEqualTo("load-table");
+        robot.push(KeyCode.SPACE);
+        robot.push(KeyCode.DOWN);
+        robot.push(KeyCode.SPACE);
+        settle();
+        assertThat(text(robot, "#kit-progress")).isEqualTo("2 of 5 loaded");
+        robot.push(KeyCode.DOWN);
+        robot.push(KeyCode.SPACE);
+        settle();
+        assertThat(text(robot, "#kit-refused-why")).startsWith("P2 is dirty (mud in the plug)");
+        assertThat(text(robot, "#kit-progress")).isEqualTo("2 of 5 loaded");
+        models.kit().overrideByProperty().set("Thandiwe");
+        models.kit().overrideReasonProperty().set("washed at the site");
+        robot.clickOn("#kit-let-go");
+        settle();
+        assertThat(text(robot, "#kit-progress")).isEqualTo("3 of 5 loaded");
+        robot.push(KeyCode.CONTROL, KeyCode.Z);
+        settle();
+        assertThat(text(robot, "#kit-progress")).isEqualTo("2 of 5 loaded");
+    }
+
+    @Test
+    void theLanesOfTheKitSetsAreReadAndTimedFromTheKeyboard(FxRobot robot) {
+        open(robot);
+        robot.push(KeyCode.CONTROL, KeyCode.DIGIT6);
+        settle();
+        assertThat(focus().getId()).isEqualTo("cleaning-picture");
+        for (int i = 0; i < 4; i++) {
+            robot.push(KeyCode.RIGHT);
+        }
+        settle();
+        assertThat(focus().getAccessibleText()).contains("Kit set K1 treating, Mon 17:15 to Mon 18:15");
+        assertThat(table(robot, "#step-table").getItems()).hasSize(3);
+        robot.push(KeyCode.S);
+        settle();
+        assertThat(allWords(robot)).anyMatch(words -> words.startsWith("15:00 left: kit set K1, hot dip"));
+        robot.push(KeyCode.S);
+        settle();
+        assertThat(models.cleaning().timers().runningProperty().get()).isEmpty();
+    }
+
+    @Test
+    void aPestThatWasSeenIsFollowedAndItsPageShown(FxRobot robot) {
+        open(robot);
+        robot.push(KeyCode.CONTROL, KeyCode.T);
+        settle();
+        assertThat(questions).last().isEqualTo("2027-09-06 06:30");
+        assertThat(session.screenProperty().get()).isEqualTo(Screen.CLEANING);
+        assertThat(desk.asked).last().isEqualTo("trace GSA BRN");
+        assertThat(allWords(robot)).contains("T2  FIND", "Notices due");
+        robot.push(KeyCode.CONTROL, KeyCode.Z);
+        settle();
+        assertThat(allWords(robot)).doesNotContain("T2  FIND");
+    }
+
+    @Test
     void lettersTypedIntoAFieldAreLettersNotCommands(FxRobot robot) {
         open(robot);
         robot.push(KeyCode.CONTROL, KeyCode.DIGIT4);
@@ -265,7 +346,7 @@ class MainWindowTest {
         assertThat(text(robot, "#count-error")).isEqualTo("1 error");
         assertThat(session.screenProperty().get()).isEqualTo(Screen.PROBLEMS);
         assertThat(allWords(robot)).anyMatch(words -> words.contains("there is no file of that name"));
-        for (KeyCode screen : List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT4)) {
+        for (KeyCode screen : List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6)) {
             robot.push(KeyCode.CONTROL, screen);
             settle();
             assertThat(allWords(robot)).noneMatch(words -> words.contains("Exception") || words.contains("\tat "));
@@ -306,7 +387,7 @@ class MainWindowTest {
     @Test
     void theKeyboardGoesRoundAllPanesOfEveryScreen(FxRobot robot) {
         open(robot);
-        for (KeyCode screen : List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4)) {
+        for (KeyCode screen : SCREENS) {
             robot.push(KeyCode.CONTROL, screen);
             settle();
             Node first = focus();
@@ -327,7 +408,7 @@ class MainWindowTest {
     @Test
     void everyControlSaysWhatItIs(FxRobot robot) {
         open(robot);
-        for (KeyCode screen : List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4)) {
+        for (KeyCode screen : SCREENS) {
             robot.push(KeyCode.CONTROL, screen);
             settle();
             for (Node node : robot.lookup(node -> node.isFocusTraversable() && node.isVisible())

@@ -75,7 +75,25 @@ class PaletteTest {
         "wait, #1b2a30"
     })
     void wordsInBarsCanBeReadOnEveryStripe(String kind, String text) throws IOException {
-        Matcher rule = Pattern.compile("\\.bar-" + kind + "[^{}\\n]*\\{[^}]*?-fx-background-color: ([^;]+);")
+        everyStripeStandsOutFrom("bar-" + kind, text);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "clean-dry, #1b2a30",
+        "in-use, #ffffff",
+        "dirty, #1b2a30",
+        "treating, #ffffff",
+        "drying, #1b2a30",
+        "released, #1b2a30",
+        "out-of-service, #ffffff"
+    })
+    void wordsInSpansOfKitSetsCanBeReadOnEveryStripe(String state, String text) throws IOException {
+        everyStripeStandsOutFrom("set-" + state, text);
+    }
+
+    private static void everyStripeStandsOutFrom(String style, String text) throws IOException {
+        Matcher rule = Pattern.compile("\\." + style + "[^{}\\n]*\\{[^}]*?-fx-background-color: ([^;]+);")
                 .matcher(Files.readString(CSS));
         assertThat(rule.find()).isTrue();
         Matcher color = Pattern.compile("#[0-9a-f]{6}").matcher(rule.group(1));
@@ -83,7 +101,7 @@ class PaletteTest {
         while (color.find()) {
             colors++;
             assertThat(Palette.contrast(Color.web(color.group()), Color.web(text)))
-                    .as(kind + " " + color.group())
+                    .as(style + " " + color.group())
                     .isGreaterThan(LEAST);
         }
         assertThat(colors).isPositive();

@@ -22,7 +22,10 @@ import org.wadeplan.planner.decon.DeconStep;
 import org.wadeplan.planner.decon.Turnaround.Cover;
 import org.wadeplan.planner.decon.TurnaroundTable;
 import org.wadeplan.planner.files.RoundReader;
+import org.wadeplan.planner.kit.CrewDayLoad;
 import org.wadeplan.planner.kit.KitPlan;
+import org.wadeplan.planner.kit.LoadLine;
+import org.wadeplan.planner.kit.Shortage;
 import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.method.MethodOutcome;
 import org.wadeplan.planner.permission.Permission;
@@ -70,6 +73,15 @@ public final class InventedWeek {
     }
 
     public static RoundPlan plan() {
+        return plan(60);
+    }
+
+    /** With the cleanings a quarter of an hour longer, as after a find. */
+    public static RoundPlan planWithLongerClean() {
+        return plan(75);
+    }
+
+    private static RoundPlan plan(int cleanMin) {
         Round round = round();
         return new RoundPlan(
                 round.header().id(),
@@ -79,8 +91,8 @@ public final class InventedWeek {
                 List.of(),
                 permissions(),
                 new TurnaroundTable(List.of()),
-                week(),
-                new KitPlan(List.of(), List.of()),
+                week(cleanMin),
+                kit(),
                 List.of(),
                 true,
                 problems());
@@ -177,10 +189,43 @@ public final class InventedWeek {
                 Optional.empty());
     }
 
-    private static WeekPlan week() {
+    /** Crew A loads on Monday what stands in the demo's store; a meter is short. */
+    private static KitPlan kit() {
+        return new KitPlan(
+                List.of(new CrewDayLoad(
+                        "A",
+                        MONDAY,
+                        List.of(
+                                load("electrical case", "backpack-unit", "backpack unit", 1, "each", List.of("E2")),
+                                load(
+                                        "electrical case",
+                                        "battery-pack",
+                                        "battery packs",
+                                        2,
+                                        "each",
+                                        List.of("P1", "P2")),
+                                load("instrument case", "conductivity-meter", "meter, 1 missing", 0, "each", List.of()),
+                                load("kit set", "kit-set", "kit set K1, wading", 1, "set", List.of("K1")),
+                                load("paper case", "record-sheet", "record sheet", 11, "sheet", List.of())))),
+                List.of(new Shortage(
+                        MONDAY,
+                        List.of("A", "B"),
+                        "conductivity-meter",
+                        2,
+                        1,
+                        "M2: calibration was last valid on 2027-09-05",
+                        "have M2 calibrated before Monday")));
+    }
+
+    private static LoadLine load(
+            String container, String kind, String label, double quantity, String unit, List<String> items) {
+        return new LoadLine(container, kind, label, quantity, unit, items, Optional.empty(), List.of("BRN-01"));
+    }
+
+    private static WeekPlan week(int cleanMin) {
         return new WeekPlan(
                 List.of(mondayA(), mondayB(), tuesdayA()),
-                List.of(decon("K1", 0, "17:15"), decon("T2", 1, "10:00")),
+                List.of(decon("K1", 0, "17:15", cleanMin), decon("T2", 1, "10:00", cleanMin)),
                 List.of(new Placement(
                         "PEL-01",
                         VisitPart.SET,
@@ -269,17 +314,17 @@ public final class InventedWeek {
                 "from four earlier visits");
     }
 
-    private static DeconTask decon(String kitSet, int day, String from) {
+    private static DeconTask decon(String kitSet, int day, String from, int cleanMin) {
         return new DeconTask(
                 kitSet,
                 "A",
                 List.of("PEL"),
                 at(day, from),
-                at(day, from).plusSeconds(3600),
-                at(day, from).plusSeconds(13 * 3600),
+                at(day, from).plusSeconds(60L * cleanMin),
+                at(day, from).plusSeconds(60L * cleanMin + 12 * 3600),
                 List.of(
                         new DeconStep("brush", "brush all mud off", 20, true, Optional.empty(), Optional.empty()),
-                        new DeconStep("soak", "hot dip", 15, true, Optional.of("hot bay"), Optional.of("50 °C")),
+                        new DeconStep("soak", "hot dip", 15, true, Optional.of("hot-bay"), Optional.of("50 °C")),
                         new DeconStep("dry", "hang to dry", 720, false, Optional.of("drying room"), Optional.empty())),
                 List.of(new Cover("LTW", Material.HARD, "hot-dip-50", EvidenceGrade.B, "invented for this test")),
                 "Lattice weed is known in the Pell.");
@@ -291,7 +336,8 @@ public final class InventedWeek {
                 Optional.of(round()),
                 Optional.of(plan()),
                 problems(),
-                round().header().allDays().stream().map(InventedWeek::sky).toList());
+                round().header().allDays().stream().map(InventedWeek::sky).toList(),
+                Optional.of(new WeekInForce(plan(), false)));
     }
 
     private static DaySky sky(LocalDate day) {

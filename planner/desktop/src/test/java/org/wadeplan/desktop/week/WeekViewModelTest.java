@@ -126,7 +126,7 @@ class WeekViewModelTest {
         week.select(lane(0, "Kit K1").bars().get(2).id());
         assertThat(session.selection().site()).isEmpty();
         assertThat(fact("What")).isEqualTo("Cleaning of kit set K1 after PEL");
-        assertThat(fact("Steps")).contains("15 min  hot dip, 50 °C (hot bay)").contains("12 h  hang to dry");
+        assertThat(fact("Steps")).contains("15 min  hot dip, 50 °C (hot-bay)").contains("12 h  hang to dry");
         assertThat(fact("Evidence behind it")).isEqualTo("LTW on hard items: hot-dip-50, grade B");
     }
 

@@ -11,10 +11,16 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.wadeplan.desktop.cleaning.SetState;
+import org.wadeplan.desktop.kit.LoadRow;
 import org.wadeplan.desktop.look.Mark;
 import org.wadeplan.desktop.session.Screen;
 import org.wadeplan.desktop.week.BarKind;
 import org.wadeplan.geo.problem.Severity;
+import org.wadeplan.planner.decon.ChemicalCaution;
+import org.wadeplan.planner.decon.ChemicalCautions;
+import org.wadeplan.planner.round.KitPurpose;
+import org.wadeplan.planner.round.StoreState;
 import org.wadeplan.planner.round.VisitPart;
 
 class BundleTest {
@@ -59,6 +65,21 @@ class BundleTest {
             assertThat(Words.of("severity." + severity.name())).isNotBlank();
             assertThat(Words.of("problems.show." + severity.name())).isNotBlank();
             assertThat(Mark.valueOf(severity.name()).outline()).isNotEmpty();
+        }
+        for (SetState state : SetState.values()) {
+            assertThat(state.words()).isNotBlank();
+        }
+        for (StoreState state : StoreState.values()) {
+            assertThat(Words.of("store." + state.name())).isNotBlank();
+        }
+        for (KitPurpose purpose : KitPurpose.values()) {
+            assertThat(Words.of("purpose." + purpose.name())).isNotBlank();
+        }
+        for (LoadRow.Box box : LoadRow.Box.values()) {
+            assertThat(Words.of("kit.box." + box)).isNotBlank();
+        }
+        for (ChemicalCaution caution : ChemicalCautions.shipped().rows()) {
+            assertThat(Words.of("caution." + caution.topic())).isNotBlank();
         }
         for (Screen screen : Screen.values()) {
             assertThat(Words.of("screen." + screen.name())).isNotBlank();

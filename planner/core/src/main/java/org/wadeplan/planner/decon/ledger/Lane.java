@@ -20,8 +20,11 @@ public record Lane(KitSet kit, String label, boolean item, int pieces, List<Touc
         return kit.id();
     }
 
-    /** Touches that had begun by then. */
+    /** Touches that had begun by then; of a line of several pieces those that were over, since one piece is in one place. */
     public List<Touch> touchesBefore(Instant at) {
-        return touches.stream().filter(touch -> touch.from().isBefore(at)).toList();
+        return touches.stream()
+                .filter(touch ->
+                        pieces > 1 ? !touch.until().isAfter(at) : touch.from().isBefore(at))
+                .toList();
     }
 }
