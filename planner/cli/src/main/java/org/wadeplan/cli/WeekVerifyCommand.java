@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.geo.problem.Severity;
 import org.wadeplan.planner.plan.PlanCheck;
 import org.wadeplan.planner.plan.PlanJson;
 import org.wadeplan.planner.plan.RoundPlan;
@@ -41,7 +42,7 @@ final class WeekVerifyCommand extends RoundCommand {
                         + plan.week().crewDays().stream()
                                 .mapToInt(day -> day.visits().size())
                                 .sum() + " visits checked.");
-        if (findings.isEmpty()) {
+        if (findings.stream().noneMatch(finding -> finding.severity() == Severity.ERROR)) {
             text.add("No broken rule was found. That is a statement about this plan on paper, not about the river.");
         }
         return show(round, findings, findings, text);

@@ -29,9 +29,7 @@ public record BathTarget(OptionalDouble strength, Optional<String> basis, Option
         Matcher strength = STRENGTH.matcher(rest);
         return strength.matches()
                 ? new BathTarget(
-                        OptionalDouble.of(Double.parseDouble(strength.group(1))),
-                        Optional.of(strength.group(2)),
-                        tempC)
+                        OptionalDouble.of(Double.parseDouble(strength.group(1))), Optional.of(strength.group(2)), tempC)
                 : new BathTarget(OptionalDouble.empty(), Optional.empty(), tempC);
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.week.verify.ItemCarryCheck;
 import org.wadeplan.planner.week.verify.WeekVerifier;
 
 /** Everything that can be said against a finished plan: what it was made from, and every rule of the week. */
@@ -17,6 +18,7 @@ public final class PlanCheck {
         List<Problem> findings = new ArrayList<>(provenance(round, plan));
         TurnaroundCheck.check(round, plan.turnarounds()).ifPresent(findings::add);
         findings.addAll(WeekVerifier.verify(round, plan));
+        findings.addAll(ItemCarryCheck.of(round, plan));
         return findings.stream().sorted(Problem.WORST_FIRST).toList();
     }
 

@@ -56,16 +56,15 @@ final class BathFaults {
     private Optional<String> gone(CleaningRecord record, BathRecord bath) {
         return bath.discardedAt()
                 .filter(gone -> gone.isBefore(record.endedAt()))
-                .map(gone -> "bath " + bath.id() + " was tipped out at " + clock.at(gone) + ", before the set came out at "
-                        + clock.at(record.endedAt()));
+                .map(gone -> "bath " + bath.id() + " was tipped out at " + clock.at(gone)
+                        + ", before the set came out at " + clock.at(record.endedAt()));
     }
 
     /** Where the agent in the tub is not the treatment's. */
     Optional<String> otherAgent(CleaningRecord record, String agent) {
         return bath(record)
                 .filter(bath -> !bath.agent().equalsIgnoreCase(agent))
-                .map(bath -> "bath " + bath.id() + " held " + bath.agent() + ", and " + record.treatment() + " is "
-                        + agent);
+                .map(bath ->
+                        "bath " + bath.id() + " held " + bath.agent() + ", and " + record.treatment() + " is " + agent);
     }
-
 }

@@ -39,8 +39,7 @@ public final class CleaningJudge {
     private CleaningJudge(Round round, List<KitExposure> exposures) {
         this.round = round;
         this.exposures = exposures;
-        this.evidence = new CreditedEvidence(
-                round.biosecurity(), round.header().firstDay());
+        this.evidence = new CreditedEvidence(round.biosecurity(), round.header().firstDay());
         this.baths = new BathFaults(round);
         this.clock = new ClockWords(round.header().zone());
     }
@@ -72,7 +71,8 @@ public final class CleaningJudge {
         faults.addAll(secondPerson(record));
         List<Recipe> recipes = new ArrayList<>();
         faults.addAll(readings(record, recipes));
-        return set.filter(one -> !recipes.isEmpty())
+        boolean lasted = record.endedAt().isAfter(record.startedAt());
+        return set.filter(one -> lasted && !recipes.isEmpty())
                 .map(one -> withPairs(record, faults, recipes, one, pests))
                 .orElseGet(() -> judgement(record, List.of(), faults, Set.of()));
     }
@@ -190,10 +190,9 @@ public final class CleaningJudge {
         for (KitExposure exposure : before(record)) {
             for (String pest : pests(exposure).toCover()) {
                 boolean cleared = set != null
-                        && set.materials().stream()
-                                .allMatch(material -> clearance
-                                        .of(exposure, pest, material, EvidenceGrade.C, record.startedAt())
-                                        .isPresent());
+                        && set.materials().stream().allMatch(material -> clearance
+                                .of(exposure, pest, material, EvidenceGrade.C, record.startedAt())
+                                .isPresent());
                 if (!cleared) {
                     open.add(pest);
                 }
@@ -222,7 +221,8 @@ public final class CleaningJudge {
     private List<KitExposure> before(CleaningRecord record) {
         Instant start = record.startedAt();
         return exposures.stream()
-                .filter(one -> one.kitSet().equals(record.kitSet()) && !one.until().isAfter(start))
+                .filter(one ->
+                        one.kitSet().equals(record.kitSet()) && !one.until().isAfter(start))
                 .toList();
     }
 

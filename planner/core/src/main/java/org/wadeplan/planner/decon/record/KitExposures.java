@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Water;
 import org.wadeplan.planner.week.Activity;
 import org.wadeplan.planner.week.WeekPlan;
@@ -25,8 +26,22 @@ public final class KitExposures {
         for (KitSet set : round.store().kitSets()) {
             for (String water : set.exposedTo()) {
                 exposures.add(new KitExposure(
-                        set.id(), water, "before the round", Instant.MIN, set.wetSince().orElse(Instant.MIN)));
+                        set.id(),
+                        water,
+                        "before the round",
+                        Instant.MIN,
+                        set.wetSince().orElse(Instant.MIN)));
             }
+        }
+        for (StoreItem item : round.store().items()) {
+            item.kitSet().ifPresent(set -> item.detail()
+                    .exposedTo()
+                    .forEach(water -> exposures.add(new KitExposure(
+                            set,
+                            water,
+                            "before the round, on " + item.id(),
+                            Instant.MIN,
+                            item.detail().wetSince().orElse(Instant.MIN)))));
         }
         week.crewDays().forEach(day -> day.visits().forEach(visit -> add(exposures, round, visit)));
         exposures.sort(Comparator.comparing(KitExposure::from)
@@ -39,7 +54,7 @@ public final class KitExposures {
         Optional<Water> water = visit.site().flatMap(round::site).flatMap(round::waterOf);
         String name = water.map(Water::id).orElse(UNKNOWN_WATER);
         visit.kitSets()
-                .forEach(set -> exposures.add(new KitExposure(
-                        set, name, visit.site().orElse(""), visit.start(), visit.end())));
+                .forEach(set ->
+                        exposures.add(new KitExposure(set, name, visit.site().orElse(""), visit.start(), visit.end())));
     }
 }

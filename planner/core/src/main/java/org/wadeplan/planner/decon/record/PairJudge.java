@@ -62,12 +62,13 @@ final class PairJudge {
                 .findFirst()
                 .map(row -> Finding.wrong(mode() + " of " + row.agent() + " was tested against " + items
                         + " and found not effective: row " + row.id() + ", grade X (" + row.source() + ")"))
-                .orElseGet(() -> Finding.none(
-                        "no row supports " + record.treatment() + " as " + mode() + " against " + items));
+                .orElseGet(() ->
+                        Finding.none("no row supports " + record.treatment() + " as " + mode() + " against " + items));
     }
 
     private Finding held(Support row, String items) {
-        double contactMin = Duration.between(record.startedAt(), record.endedAt()).toSeconds() / 60.0;
+        double contactMin =
+                Duration.between(record.startedAt(), record.endedAt()).toSeconds() / 60.0;
         if (contactMin < row.contactMin()) {
             return Finding.wrong("contact of " + Words.number(contactMin) + " min is too short for " + items + ": "
                     + Words.number(row.contactMin()) + " min are asked for");
@@ -87,7 +88,8 @@ final class PairJudge {
             return Finding.wrong("nobody found it dry to the touch yet, and " + items + " ask for " + hours);
         }
         Instant done = record.dryAt().get().plusSeconds(Math.round(row.dryingH() * 3600));
-        boolean takenEarly = record.mode() == TreatmentMode.DRY && record.endedAt().isBefore(done);
+        boolean takenEarly =
+                record.mode() == TreatmentMode.DRY && record.endedAt().isBefore(done);
         return takenEarly
                 ? Finding.wrong("it was taken down at " + clock.at(record.endedAt()) + ", and " + items + " ask for "
                         + hours + ": not before " + clock.at(done))

@@ -30,7 +30,8 @@ final class ReadingFaults {
     static List<String> of(CleaningRecord record, Recipe recipe, Optional<BathRecord> bath, ClockWords clock) {
         ReadingFaults readings = new ReadingFaults(record, recipe, bath, clock);
         if (recipe.strength().isPresent()) {
-            readings.strength(recipe.strength().getAsDouble(), recipe.strengthBasis().orElse("(basis not stated)"));
+            readings.strength(
+                    recipe.strength().getAsDouble(), recipe.strengthBasis().orElse("(basis not stated)"));
         }
         if (recipe.tempC().isPresent()) {
             readings.temperature("start", record.tempStartC(), recipe.tempC().getAsDouble());
@@ -80,7 +81,8 @@ final class ReadingFaults {
         if (found.isEmpty()) {
             faults.add("the strength at the " + when + " was not measured (asked: " + asked + ")");
         } else if (found.getAsDouble() < target) {
-            faults.add("the strength at the " + when + " was " + Words.number(found.getAsDouble()) + ", under " + asked);
+            faults.add(
+                    "the strength at the " + when + " was " + Words.number(found.getAsDouble()) + ", under " + asked);
         }
     }
 

@@ -52,8 +52,8 @@ public final class ReleaseCheck {
                 .sorted(Comparator.comparing(KitExposure::from))
                 .toList();
         List<CleaningJudgement> own = judgements.stream()
-                .filter(one -> one.kitSet().equals(kitSet)
-                        && one.record().startedAt().isBefore(at))
+                .filter(one ->
+                        one.kitSet().equals(kitSet) && one.record().startedAt().isBefore(at))
                 .toList();
         return new LegCheck(round, rules, set, toWater, at).answer(touched, own);
     }

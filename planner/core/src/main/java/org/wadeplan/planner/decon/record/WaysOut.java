@@ -72,8 +72,7 @@ final class WaysOut {
     }
 
     /** Sets for the same work: those that may leave now, and where no row covers this one, those that rows do cover. */
-    private void otherSets(
-            ReleaseAnswer held, Optional<KitSet> set, List<String> openWaters, List<String> ways) {
+    private void otherSets(ReleaseAnswer held, Optional<KitSet> set, List<String> openWaters, List<String> ways) {
         List<String> free = new ArrayList<>();
         List<String> coverable = new ArrayList<>();
         for (KitSet other : round.store().kitSets()) {

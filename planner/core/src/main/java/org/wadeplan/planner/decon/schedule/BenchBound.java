@@ -67,8 +67,10 @@ public record BenchBound(
         int useMin = stays.stream().mapToInt(Stay::minutes).sum();
         int longestMin = stays.stream().mapToInt(Stay::minutes).max().orElse(0);
         int sharedMin = (useMin + key.places() - 1) / key.places();
-        Instant first = stays.stream().map(Stay::start).min(Comparator.naturalOrder()).orElseThrow();
-        Instant last = stays.stream().map(Stay::end).max(Comparator.naturalOrder()).orElseThrow();
+        Instant first =
+                stays.stream().map(Stay::start).min(Comparator.naturalOrder()).orElseThrow();
+        Instant last =
+                stays.stream().map(Stay::end).max(Comparator.naturalOrder()).orElseThrow();
         return new BenchBound(
                 key.day(),
                 key.resource(),

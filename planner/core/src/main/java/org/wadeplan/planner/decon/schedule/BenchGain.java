@@ -10,8 +10,7 @@ import java.util.Optional;
  * @param minutesEarlier than in the week as it stands, above 0
  * @param ofThemByStarting how many of those minutes come from beginning as soon as set and crew are back
  */
-public record BenchGain(
-        BenchTask task, Optional<String> place, int minutesEarlier, int ofThemByStarting) {
+public record BenchGain(BenchTask task, Optional<String> place, int minutesEarlier, int ofThemByStarting) {
 
     /** {@code with one more hot-dip bay T2 is released 75 min earlier (60 min with those there are)}. */
     public String words() {

@@ -17,8 +17,7 @@ import org.wadeplan.planner.week.WeekPlan;
  * @param gains what one more place would bring, and what beginning sooner would
  * @param later cleanings that end later on the bench than the week has them
  */
-public record BenchPlan(
-        List<BenchTask> tasks, List<BenchBound> bounds, List<BenchGain> gains, List<Later> later) {
+public record BenchPlan(List<BenchTask> tasks, List<BenchBound> bounds, List<BenchGain> gains, List<Later> later) {
 
     /** A cleaning that the bench releases later than the week says. */
     public record Later(BenchTask task, int minutesLater) {}
@@ -28,6 +27,19 @@ public record BenchPlan(
         List<DeconResource> resources = round.biosecurity().resources();
         List<BenchTask> tasks = BenchScheduler.schedule(requests, resources);
         return new BenchPlan(tasks, BenchBound.of(tasks), gains(requests, resources, tasks), later(tasks, week));
+    }
+
+    /** What concerns one kit set; the use of the places stays that of the whole week. */
+    BenchPlan only(String kitSet) {
+        return new BenchPlan(
+                tasks.stream().filter(task -> task.kitSet().equals(kitSet)).toList(),
+                bounds,
+                gains.stream()
+                        .filter(gain -> gain.task().kitSet().equals(kitSet))
+                        .toList(),
+                later.stream()
+                        .filter(late -> late.task().kitSet().equals(kitSet))
+                        .toList());
     }
 
     private static List<BenchGain> gains(
@@ -48,8 +60,7 @@ public record BenchPlan(
                 int withOne = same(task, asPlanned, roomier).earlierThan(task);
                 int byStarting = same(task, asPlanned, begunSooner).earlierThan(task);
                 if (withOne > 0 && withOne > byStarting) {
-                    gains.add(new BenchGain(
-                            task, Optional.of(resource.label()), withOne, Math.max(0, byStarting)));
+                    gains.add(new BenchGain(task, Optional.of(resource.label()), withOne, Math.max(0, byStarting)));
                 }
             }
         }

@@ -35,8 +35,7 @@ final class BenchRequests {
     private BenchRequest request(DeconTask task) {
         Optional<CrewDay> day = crewDay(task.crew(), task.start());
         LocalDate date = day.map(CrewDay::date)
-                .orElseGet(() ->
-                        task.start().atZone(round.header().zone()).toLocalDate());
+                .orElseGet(() -> task.start().atZone(round.header().zone()).toLocalDate());
         return new BenchRequest(
                 task.kitSet(),
                 task.crew(),

@@ -39,8 +39,8 @@ final class OptionalCleans {
         if (!back || !pestFree(round, water.get())) {
             return Optional.empty();
         }
-        return Optional.of(new OptionalClean(
-                task, water.get(), visit.start(), visit.site().orElse("")));
+        return Optional.of(
+                new OptionalClean(task, water.get(), visit.start(), visit.site().orElse("")));
     }
 
     /** True where none of the pests was found there; what nobody can look for stays unknown everywhere. */

@@ -83,8 +83,8 @@ final class PlaceNumbers {
         for (int i = 0; i < task.steps().size(); i++) {
             BenchStep step = task.steps().get(i);
             int number = numbers.getOrDefault(index + " " + i, 1);
-            Optional<BenchPlace> place = step.place()
-                    .map(where -> new BenchPlace(where.resource(), where.label(), number, where.of()));
+            Optional<BenchPlace> place =
+                    step.place().map(where -> new BenchPlace(where.resource(), where.label(), number, where.of()));
             steps.add(new BenchStep(
                     step.step(),
                     step.label(),

@@ -44,7 +44,10 @@ final class PlannedBaths {
                 if (step.step().equals("soak") && step.place().isPresent()) {
                     BenchPlace place = step.place().get();
                     Key key = new Key(
-                            task.day(), place.resource(), place.number(), step.target().orElse(""));
+                            task.day(),
+                            place.resource(),
+                            place.number(),
+                            step.target().orElse(""));
                     soaks.computeIfAbsent(key, none -> new ArrayList<>()).add(new Soak(task, step, place));
                 }
             }
@@ -93,14 +96,12 @@ final class PlannedBaths {
     }
 
     /** The strength that the evidence asks for; the tub's own where the step names none. */
-    private static Optional<BathAmount> amount(
-            BathTarget target, Optional<DeconResource> tub, OptionalDouble volumeL) {
+    private static Optional<BathAmount> amount(BathTarget target, Optional<DeconResource> tub, OptionalDouble volumeL) {
         if (volumeL.isEmpty()) {
             return Optional.empty();
         }
         if (target.strength().isPresent()) {
-            return BathAmount.of(
-                    target.strength().getAsDouble(), target.basis().orElse(""), volumeL.getAsDouble());
+            return BathAmount.of(target.strength().getAsDouble(), target.basis().orElse(""), volumeL.getAsDouble());
         }
         OptionalDouble own = tub.map(DeconResource::strengthGL).orElse(OptionalDouble.empty());
         return own.isPresent()
@@ -109,7 +110,9 @@ final class PlannedBaths {
     }
 
     private static OptionalInt start(BathTarget target, int contactMin, boolean lidded) {
-        return target.hot() ? HotBath.startTempC(target.tempC().getAsDouble(), contactMin, lidded) : OptionalInt.empty();
+        return target.hot()
+                ? HotBath.startTempC(target.tempC().getAsDouble(), contactMin, lidded)
+                : OptionalInt.empty();
     }
 
     /** Midnight after the crew-day, or the last set out where that is later. */

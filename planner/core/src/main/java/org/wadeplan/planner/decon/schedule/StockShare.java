@@ -18,13 +18,14 @@ final class StockShare {
     static final double OLD_STOCK_COUNTS = 0.8;
     static final int OLD_AFTER_MONTHS = 6;
 
-    private static final Pattern SINCE =
-            Pattern.compile("\\b(?:opened|bought|made) (\\d{4}-\\d{2})(?:-(\\d{2}))?\\b");
+    private static final Pattern SINCE = Pattern.compile("\\b(?:opened|bought|made) (\\d{4}-\\d{2})(?:-(\\d{2}))?\\b");
 
     private StockShare() {}
 
     static double of(StoreItem lot, LocalDate day) {
-        return since(lot).filter(first -> first.plusMonths(OLD_AFTER_MONTHS).isBefore(day)).isPresent()
+        return since(lot)
+                        .filter(first -> first.plusMonths(OLD_AFTER_MONTHS).isBefore(day))
+                        .isPresent()
                 ? OLD_STOCK_COUNTS
                 : 1;
     }

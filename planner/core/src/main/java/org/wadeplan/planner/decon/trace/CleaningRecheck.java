@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.wadeplan.planner.decon.DeconStep;
@@ -75,7 +76,7 @@ final class CleaningRecheck {
                         && done.grade().compareTo(asked.grade()) <= 0);
     }
 
-    private String nextWater(Lane lane, TreeSet<String> from, Instant at) {
+    private String nextWater(Lane lane, NavigableSet<String> from, Instant at) {
         return lane.touches().stream()
                 .filter(touch -> !touch.from().isBefore(at))
                 .map(Touch::water)

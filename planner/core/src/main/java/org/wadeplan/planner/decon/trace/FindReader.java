@@ -29,7 +29,11 @@ public final class FindReader {
         this.source = source;
     }
 
-    /** @param source where the words are from, for problems: {@code find}, or the name of an event file */
+    /**
+     * The find, or every fault in it.
+     *
+     * @param source where the words are from, for problems: {@code find}, or the name of an event file
+     */
     public static Checked<Find> read(Round round, FindWords words, String source) {
         return new FindReader(round, source).read(words);
     }

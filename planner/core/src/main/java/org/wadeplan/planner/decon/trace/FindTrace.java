@@ -31,7 +31,11 @@ public final class FindTrace {
         this.clock = new TraceClock(round.header().zone());
     }
 
-    /** @param plan of the week in force, as it was before the find */
+    /**
+     * What follows from the find. Nothing of the round or the plan is changed.
+     *
+     * @param plan of the week in force, as it was before the find
+     */
     public static TraceReport of(Round round, RoundPlan plan, Find find) {
         return new FindTrace(round, plan, find).report();
     }

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.Severity;
 import org.wadeplan.planner.round.AgreedTask;
 import org.wadeplan.planner.round.Material;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.TreatmentMode;
 
 /** What the kit touches in the demo's agreed week, and what the ledger says of the same week broken in one place. */
 class ExposureLedgerTest {
@@ -128,5 +130,40 @@ class ExposureLedgerTest {
                 .extracting(Problem::found)
                 .anySatisfy(found -> assertThat(found)
                         .contains("N1 may bring into TOL at 2027-09-07 11:55 (TOL-01 survey): ANY from HSK"));
+    }
+
+    /** The demo's table refuses the spray for the comb snail, so the record is worth nothing, and no plan stands in for it. */
+    @Test
+    void aRefusedRecordTakesThePlaceOfWhatWasPlanned() {
+        Round round = LedgerWeek.recorded(LedgerWeek.record("oxidiser-spray", TreatmentMode.SPRAY, Optional.empty()));
+        ExposureLedger ledger = LedgerWeek.ledger(round);
+
+        assertThat(LedgerWeek.lane(ledger, "K1").treated().get(0)).satisfies(treated -> {
+            assertThat(treated.onRecord()).isTrue();
+            assertThat(treated.refused()).isTrue();
+        });
+        assertThat(at(round, ledger, "K1", "2027-09-06T17:30:00Z").state()).isEqualTo(KitState.DIRTY);
+    }
+
+    @Test
+    void anOverrideCreditsNothing() {
+        Round round =
+                LedgerWeek.recorded(LedgerWeek.record("oxidiser-spray", TreatmentMode.SPRAY, Optional.of("pavel")));
+
+        assertThat(LedgerWeek.lane(LedgerWeek.ledger(round), "K1")
+                        .treated()
+                        .get(0)
+                        .reasons())
+                .anySatisfy(reason -> assertThat(reason).contains("let go all the same by pavel", "credits nothing"));
+    }
+
+    @Test
+    void anAcceptedRecordDriesUntilSomebodyFoundItDry() {
+        Round round = LedgerWeek.recorded(LedgerWeek.record("hot-dip-60", TreatmentMode.SOAK, Optional.empty()));
+        ExposureLedger ledger = LedgerWeek.ledger(round);
+
+        assertThat(LedgerWeek.lane(ledger, "K1").treated().get(0).reasons()).isEmpty();
+        assertThat(at(round, ledger, "K1", "2027-09-06T17:30:00Z").state()).isEqualTo(KitState.DRYING);
+        assertThat(at(round, ledger, "K1", "2027-09-07T03:00:00Z").state()).isEqualTo(KitState.RELEASED);
     }
 }

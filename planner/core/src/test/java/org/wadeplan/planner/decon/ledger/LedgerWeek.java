@@ -4,16 +4,19 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.wadeplan.planner.files.DemoRound;
 import org.wadeplan.planner.plan.PlanOptions;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.plan.RoundPlanner;
 import org.wadeplan.planner.round.AgreedTask;
+import org.wadeplan.planner.round.CleaningRecord;
 import org.wadeplan.planner.round.FieldLog;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Store;
+import org.wadeplan.planner.round.TreatmentMode;
 import org.wadeplan.planner.week.Progress;
 
 /** The agreed week of the troubled demo round with its ledger, whole or changed in one place. */
@@ -65,5 +68,34 @@ final class LedgerWeek {
 
     static Lane lane(ExposureLedger ledger, String id) {
         return ledger.lane(id).orElseThrow();
+    }
+
+    static Round recorded(CleaningRecord record) {
+        FieldLog log = ROUND.log();
+        return ROUND.with(new FieldLog(log.agreed(), log.baths(), List.of(record), log.ticks()));
+    }
+
+    /** K1 treated for an hour on Monday, dry at 02:30 the next morning. */
+    static CleaningRecord record(String treatment, TreatmentMode mode, Optional<String> override) {
+        return new CleaningRecord(
+                "C-1",
+                "K1",
+                treatment,
+                mode,
+                Optional.empty(),
+                Instant.parse("2027-09-06T16:00:00Z"),
+                Instant.parse("2027-09-06T17:00:00Z"),
+                OptionalDouble.of(63),
+                OptionalDouble.of(61),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                true,
+                true,
+                Optional.of(Instant.parse("2027-09-07T02:30:00Z")),
+                "imre",
+                Optional.of("yusra"),
+                override,
+                override.map(by -> "no other set left"),
+                Optional.empty());
     }
 }

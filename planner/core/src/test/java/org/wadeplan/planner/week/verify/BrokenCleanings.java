@@ -61,6 +61,26 @@ final class BrokenCleanings {
                 "");
     }
 
+    static DeconTask claimingNothing(DeconTask task) {
+        return withSteps(task, task.steps(), List.of());
+    }
+
+    /** Off the rack as soon as it hangs there. */
+    static DeconTask releasedWet(DeconTask task) {
+        List<DeconStep> attended =
+                task.steps().stream().filter(DeconStep::crewBusy).toList();
+        return new DeconTask(
+                task.kitSet(),
+                task.crew(),
+                task.fromWaters(),
+                task.start(),
+                task.crewFree(),
+                task.crewFree(),
+                attended,
+                task.covers(),
+                task.reason());
+    }
+
     static List<DeconTask> twelvefold(List<DeconTask> tasks) {
         List<DeconTask> many = new ArrayList<>();
         for (DeconTask task : tasks) {

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.Severity;
+import org.wadeplan.planner.decon.TurnaroundPlanner;
 import org.wadeplan.planner.round.DutyRules;
 import org.wadeplan.planner.round.Permit;
 import org.wadeplan.planner.round.Person;
@@ -40,9 +41,20 @@ import org.wadeplan.planner.week.WeekPlanner;
 /** Each rule of the check keeps quiet about a good week and speaks up about the same week broken in one place. */
 class WeekRuleTest {
 
-    private static final WeekInputs INPUTS = IlvermoorWeek.inputs(IlvermoorWeek.resolved());
+    private static final WeekInputs INPUTS = inputs();
     private static final WeekPlan WEEK = WeekPlanner.plan(INPUTS, 40, Progress.NONE);
     private static final PlanFacts GOOD = new PlanFacts(INPUTS.round(), Plans.of(INPUTS, WEEK));
+
+    /** The scenario's methods and minutes with the cleanings that the round's evidence asks for. */
+    private static WeekInputs inputs() {
+        WeekInputs scenario = IlvermoorWeek.inputs(IlvermoorWeek.resolved());
+        return new WeekInputs(
+                scenario.round(),
+                scenario.decisions(),
+                scenario.efforts(),
+                scenario.visitKits(),
+                TurnaroundPlanner.table(scenario.round()));
+    }
 
     /** How to break each rule. */
     private static final Map<Class<? extends WeekRule>, Function<PlanFacts, PlanFacts>> BREAKS = breaks();
@@ -79,6 +91,18 @@ class WeekRuleTest {
                 day(day -> new CrewDay(day.crew(), day.date(), day.people(), "V9", day.activities())));
         breaks.put(VehicleRule.class, round(change -> change.store(store -> uncertified(store, "vehicle"))));
         breaks.put(KitCleanRule.class, week(week -> decon(week, List.of())));
+        breaks.put(
+                ExposureRule.class,
+                week(week -> decon(
+                        week,
+                        week.decon().stream()
+                                .map(BrokenCleanings::claimingNothing)
+                                .toList())));
+        breaks.put(
+                DryingRule.class,
+                week(week -> decon(
+                        week,
+                        week.decon().stream().map(BrokenCleanings::releasedWet).toList())));
         breaks.put(KitWhereaboutsRule.class, activity(part(VisitPart.SURVEY), one -> bare(one, one.kind())));
         breaks.put(CheckRinseRule.class, activity(kind(ActivityKind.RINSE), one -> bare(one, ActivityKind.WAIT)));
         breaks.put(
