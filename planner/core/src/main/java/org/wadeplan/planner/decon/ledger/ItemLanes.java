@@ -9,8 +9,6 @@ import java.util.Set;
 import org.wadeplan.planner.kit.CrewDayLoad;
 import org.wadeplan.planner.kit.KitPlan;
 import org.wadeplan.planner.kit.LoadLine;
-import org.wadeplan.planner.round.GearClass;
-import org.wadeplan.planner.round.Immersion;
 import org.wadeplan.planner.round.KitPurpose;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
@@ -19,8 +17,8 @@ import org.wadeplan.planner.week.WeekPlan;
 
 /**
  * Follows the items outside kit sets that must be clean on leaving: pole nets, units, meters, loose buckets. An item shares
- * the water of every visit that it was loaded for, and is treated together with the set that it was last used with. What may
- * not be immersed is credited with nothing by a soak, because no row says that it was soaked.
+ * the water of every visit that it was loaded for, and is treated together with the set that it was last used with. A clean
+ * that would harm the item, or of which nobody knows whether the item bears it, is credited with nothing.
  */
 final class ItemLanes {
 
@@ -117,8 +115,9 @@ final class ItemLanes {
     }
 
     private Treated asFarAsItSuits(StoreItem item, Treated cleaning) {
+        Optional<String> barred = GearOnFile.bars(round, item, cleaning);
         List<Treated.Credit> credits = cleaning.credits().stream()
-                .filter(credit -> credit.cover().material() == item.material() && mayBeSoaked(item))
+                .filter(credit -> credit.cover().material() == item.material() && barred.isEmpty())
                 .toList();
         return new Treated(
                 cleaning.what(),
@@ -129,18 +128,6 @@ final class ItemLanes {
                 credits,
                 cleaning.steps(),
                 cleaning.onRecord(),
-                mayBeSoaked(item) ? cleaning.reasons() : List.of("may not be immersed: wipe it by a row that says so"));
-    }
-
-    /** True too where the gear class is not known: the store says what the item is made of, and a row speaks of that. */
-    private boolean mayBeSoaked(StoreItem item) {
-        return item.detail()
-                .gearClass()
-                .flatMap(id -> round.biosecurity().gear().stream()
-                        .filter(gear -> gear.id().equals(id))
-                        .findFirst())
-                .map(GearClass::immersion)
-                .map(immersion -> immersion == Immersion.WHOLE)
-                .orElse(true);
+                barred.map(List::of).orElse(cleaning.reasons()));
     }
 }

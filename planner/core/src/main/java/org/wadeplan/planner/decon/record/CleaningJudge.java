@@ -39,8 +39,7 @@ public final class CleaningJudge {
     private CleaningJudge(Round round, List<KitExposure> exposures) {
         this.round = round;
         this.exposures = exposures;
-        this.evidence = new CreditedEvidence(
-                round.biosecurity(), round.header().firstDay());
+        this.evidence = new CreditedEvidence(round.biosecurity(), round.header().firstDay());
         this.baths = new BathFaults(round);
         this.clock = new ClockWords(round.header().zone());
     }
