@@ -15,8 +15,8 @@ import org.wadeplan.planner.round.TreatmentMode;
 
 /**
  * What becomes of an item outside the kit sets when the set that it was used with is cleaned. It goes into the set's bath
- * where it bears that; where it must not be immersed it is wiped, by a row that says so; where no row does, nothing is
- * credited. Another person wipes while the set soaks, so it adds nothing to the crew's time.
+ * where it bears that; where it must not be immersed it is wiped, by a row that says so; where no row does, or nobody knows
+ * what it bears, nothing is credited. Another person wipes while the set soaks, so it adds nothing to the crew's time.
  */
 public final class LooseGear {
 
@@ -53,6 +53,10 @@ public final class LooseGear {
     /** @param setCovers what the set's cleaning covers */
     public Care with(StoreItem item, Collection<Turnaround.Cover> setCovers) {
         ItemKind kind = ItemKind.alone(item, round.biosecurity().gear());
+        if (kind.gear().isEmpty()) {
+            return new Care.NotCovered(
+                    List.of("whether it may be immersed is not on file: give it a gear_class in store.csv"));
+        }
         List<Turnaround.Cover> own = setCovers.stream()
                 .filter(cover -> cover.material() == kind.material())
                 .toList();
@@ -67,10 +71,9 @@ public final class LooseGear {
     }
 
     private boolean bearsAll(ItemKind kind, List<Turnaround.Cover> covers) {
-        Optional<GearClass> gear = kind.gear();
-        return gear.isEmpty()
-                || covers.stream().allMatch(cover -> recipes(cover.treatment()).stream()
-                        .allMatch(recipe -> GearLimits.bars(gear.get(), recipe).isEmpty()));
+        GearClass gear = kind.gear().orElseThrow();
+        return covers.stream().allMatch(cover -> recipes(cover.treatment()).stream()
+                .allMatch(recipe -> GearLimits.bars(gear, recipe).isEmpty()));
     }
 
     private List<Recipe> recipes(String treatment) {

@@ -96,6 +96,7 @@ public final class OpenExposures {
     private static boolean does(Turnaround.Cover done, Turnaround.Cover asked, boolean gradeCounts) {
         return done.pest().equals(asked.pest())
                 && done.material() == asked.material()
+                && (done.stage().isEmpty() || done.stage().equals(asked.stage()))
                 && (!gradeCounts || done.grade().compareTo(asked.grade()) <= 0);
     }
 
