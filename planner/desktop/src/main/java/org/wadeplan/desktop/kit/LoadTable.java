@@ -32,7 +32,7 @@ final class LoadTable extends TableView<LoadRow> {
         getColumns().add(Tables.atLeast(4.8, boxes()));
         getColumns().add(Tables.atLeast(4.4, Tables.column("kit.serial", 4.8, LoadRow::serial)));
         getColumns().add(Tables.wholeColumn("kit.what", 16, LoadRow::what));
-        getColumns().add(Tables.column("kit.quantity", 6, LoadRow::quantity));
+        getColumns().add(Tables.column("kit.quantity", 6.4, LoadRow::quantity));
         getColumns().add(Tables.atLeast(6.6, Tables.column("kit.validTo", 7, LoadRow::validTo)));
         getColumns().add(Tables.wholeMarkColumn("kit.state", 24, LoadRow::mark, LoadRow::state));
         getColumns().add(Tables.wholeColumn("kit.sites", 7, LoadRow::sites));

@@ -158,12 +158,11 @@ class CoreDeskTest {
         Path folder = copy(TROUBLED);
         Round round = troubled(folder);
         WeekInForce week = agreed(round);
-        TickRequest request = new TickRequest(
-                "A", InventedWeek.MONDAY, "E2", InventedWeek.at(0, "07:30"), "Imre", Optional.empty());
-        LoadTick tick = desk.check(round, week, request)
-                .fold(TickOutcome.Accepted::tick, refused -> {
-                    throw new AssertionError(refused);
-                });
+        TickRequest request =
+                new TickRequest("A", InventedWeek.MONDAY, "E2", InventedWeek.at(0, "07:30"), "Imre", Optional.empty());
+        LoadTick tick = desk.check(round, week, request).fold(TickOutcome.Accepted::tick, refused -> {
+            throw new AssertionError(refused);
+        });
         desk.keepTicks(folder, List.of(), List.of(tick));
         assertThat(troubled(folder).log().ticks()).containsExactly(tick);
         desk.keepTicks(folder, List.of(tick), List.of());
