@@ -7,8 +7,6 @@ import org.wadeplan.planner.decon.ChoiceFigures;
 /** Decontamination against its goals. Ends with 1 where one is missed. Made cases are seeded, so every run sees the same. */
 public final class DeconBench {
 
-    private static final String ROW = "%-58s %-10s %12s %12s %8s  %s%n";
-
     private static final List<DeconFigures> ALL = List.of(new ChoiceFigures());
 
     private DeconBench() {}
@@ -27,6 +25,6 @@ public final class DeconBench {
     }
 
     private static void print(String... parts) {
-        System.out.print(String.format(Locale.ROOT, ROW, (Object[]) parts));
+        System.out.print(String.format(Locale.ROOT, "%-58s %-10s %12s %12s %8s  %s%n", (Object[]) parts));
     }
 }
