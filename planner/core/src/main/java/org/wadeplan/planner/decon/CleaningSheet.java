@@ -44,7 +44,12 @@ public record CleaningSheet(
      * @param bears what they bear, and what is never used on them, in words
      * @param barred what of this cleaning may not be used on them, with why; none where all of it may
      */
-    public record Items(String words, String material, String bears, List<String> barred) {}
+    public record Items(String words, String material, String bears, List<String> barred) {
+
+        Items named(String itsWords) {
+            return new Items(itsWords, material, bears, barred);
+        }
+    }
 
     public static CleaningSheet of(Round round, WeekPlan week, BathPlan plan, DeconTask task) {
         Optional<BenchTask> bench = plan.bench().tasks().stream()
@@ -76,10 +81,21 @@ public record CleaningSheet(
                 .distinct()
                 .sorted(Recipe.ORDER)
                 .toList();
-        return new TransferRules(round)
+        List<Items> kinds = new TransferRules(round)
                 .itemsOf(set.get()).stream()
                         .map(kind -> items(round, task.kitSet(), kind, recipes))
                         .toList();
+        return alikeTogether(kinds);
+    }
+
+    /** Few rows, so that the sheet stays on one page. */
+    private static List<Items> alikeTogether(List<Items> kinds) {
+        Map<Items, List<String>> alike = new LinkedHashMap<>();
+        kinds.forEach(kind -> alike.computeIfAbsent(kind.named(""), key -> new ArrayList<>())
+                .add(kind.words()));
+        return alike.entrySet().stream()
+                .map(entry -> entry.getKey().named(String.join(", ", entry.getValue())))
+                .toList();
     }
 
     private static boolean isOf(Treatment row, Turnaround.Cover cover) {
@@ -129,7 +145,7 @@ public record CleaningSheet(
         if (!gear.freezing()) {
             words.add("never frozen");
         }
-        return words.isEmpty() ? gear.label() : gear.label() + ": " + String.join("; ", words);
+        return words.isEmpty() ? "no limit on file" : String.join("; ", words);
     }
 
     /** After a known pest, and before a protected water, somebody else looks and signs. */
