@@ -26,10 +26,7 @@ final class Commands {
                 .addSubcommand(new CommandLine(new KitGroup())
                         .addSubcommand(new KitListCommand(console))
                         .addSubcommand(new KitTickCommand(console)))
-                .addSubcommand(new CommandLine(new DeconGroup())
-                        .addSubcommand(new DeconStepsCommand(console))
-                        .addSubcommand(new DeconExposureCommand(console))
-                        .addSubcommand(new DeconTraceCommand(console)))
+                .addSubcommand(decontamination(console))
                 .addSubcommand(new CommandLine(new WeekGroup())
                         .addSubcommand(new WeekPlanCommand(console))
                         .addSubcommand(new WeekVerifyCommand(console)))
@@ -50,6 +47,15 @@ final class Commands {
         line.setUsageHelpLongOptionsMaxWidth(30);
         line.setUsageHelpWidth(100);
         return line;
+    }
+
+    private static CommandLine decontamination(Console console) {
+        return new CommandLine(new DeconGroup())
+                .addSubcommand(new DeconStepsCommand(console))
+                .addSubcommand(new DeconEvidenceCommand(console))
+                .addSubcommand(new DeconExposureCommand(console))
+                .addSubcommand(new DeconTraceCommand(console))
+                .addSubcommand(new DeconReleaseCommand(console));
     }
 
     private static CommandLine methods(Console console) {

@@ -9,20 +9,33 @@ import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.decon.DeconStep;
 import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.decon.TurnaroundPlanner;
+import org.wadeplan.planner.decon.Words;
+import org.wadeplan.planner.decon.schedule.BathPlan;
+import org.wadeplan.planner.plan.RoundPlanner;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.week.WeekPlan;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** What each kit set needs between any two waters. */
+/** The week's cleaning by the clock, and what each kit set needs between any two waters. */
 @Command(
         name = "steps",
         mixinStandardHelpOptions = true,
-        description = "for each kit set and ordered pair of waters: the steps, minutes and drying, with the evidence")
+        description =
+                "the week's cleaning by day and clock: who, where, which bath, how much, released when; with --table"
+                        + " the steps of each kit set between any two waters, with the evidence")
 final class DeconStepsCommand extends RoundCommand {
 
     @Option(names = "--kit-set", paramLabel = "K", description = "only this kit set")
     private Optional<String> kitSet = Optional.empty();
+
+    @Option(names = "--table", description = "what each kit set needs for every ordered pair of waters, without a week")
+    private boolean table;
+
+    @Mixin
+    private SearchOptions search = new SearchOptions();
 
     DeconStepsCommand(Console console) {
         super(console);
@@ -34,10 +47,34 @@ final class DeconStepsCommand extends RoundCommand {
         if (kitSet.isPresent() && !kitSets.contains(kitSet.get())) {
             return unknown("--kit-set", kitSet.get(), kitSets);
         }
-        List<Turnaround> rows = TurnaroundPlanner.table(round).rows().stream()
-                .filter(row -> kitSet.map(row.kitSet()::equals).orElse(true))
+        if (table) {
+            List<Turnaround> rows = TurnaroundPlanner.table(round).rows().stream()
+                    .filter(row -> kitSet.map(row.kitSet()::equals).orElse(true))
+                    .toList();
+            return show(round, findings(rows), rows, text(round, rows));
+        }
+        if (refusedByTable(round)) {
+            return ExitCode.FINDINGS;
+        }
+        WeekPlan week = RoundPlanner.inForce(round, search.planOptions(), new ProgressLine(console()))
+                .week();
+        BathPlan plan = BathPlan.of(round, week);
+        BathPlan shown = kitSet.map(plan::only).orElse(plan);
+        return show(round, shortages(shown), shown, new BenchText(round, shown).lines());
+    }
+
+    private static List<Problem> shortages(BathPlan plan) {
+        return plan.stock().stream()
+                .filter(one -> one.shortBy() > 0)
+                .map(one -> Problem.warning(
+                        "bath-stock-short",
+                        SourcePlace.part("store.csv", one.kind()),
+                        "the week's baths take " + Words.number(one.needed()) + " " + one.unit() + " and "
+                                + Words.number(one.inDate()) + " are in date",
+                        "enough for every bath, in date on its day",
+                        "get " + Words.number(one.shortBy()) + " " + one.unit()
+                                + " more, or heat instead where the table allows it"))
                 .toList();
-        return show(round, findings(rows), rows, text(round, rows));
     }
 
     private static List<String> text(Round round, List<Turnaround> rows) {

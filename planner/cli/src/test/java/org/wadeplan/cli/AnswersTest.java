@@ -38,7 +38,8 @@ class AnswersTest {
                 .contains("EFISH_AM Electric fishing, done by 13:00")
                 .containsPattern("BRN-03 +10 +TRAP ")
                 .doesNotContain(" any;");
-        assertThat(CommandRun.of("decon", "steps", round, "--kit-set", "K1").out())
+        assertThat(CommandRun.of("decon", "steps", round, "--table", "--kit-set", "K1")
+                        .out())
                 .containsPattern("K1 +TOL +BRN +90 ")
                 .contains("GSA grey-slick alga")
                 .doesNotContain("K2 ");
@@ -94,7 +95,7 @@ class AnswersTest {
                         "method decide " + ROUND,
                         "effort plan " + ROUND,
                         "effort plan --json --site BRN-01 " + ROUND,
-                        "decon steps --json " + ROUND,
+                        "decon steps --json --table " + ROUND,
                         "week plan --no-write --iterations 20 " + ROUND,
                         "kit list --iterations 20 " + TROUBLED,
                         "hazard brief --iterations 0 " + ROUND,

@@ -40,7 +40,9 @@ class EveryCommandTest {
         commands.put("method decide", List.of());
         commands.put("method margin", List.of());
         commands.put("effort plan", List.of());
-        commands.put("decon steps", List.of());
+        commands.put("decon steps", quick);
+        commands.put("decon release", List.of("--iterations", "0", "--kit-set", "K2", "--water", "BRN"));
+        commands.put("decon evidence", List.of());
         commands.put("decon exposure", quick);
         commands.put(
                 "decon trace",

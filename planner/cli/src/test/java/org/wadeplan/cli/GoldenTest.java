@@ -22,7 +22,7 @@ class GoldenTest {
         "reach search ROUND --best 5 --site OUN-02, reach-search.txt",
         "method decide ROUND, method-decide.txt",
         "effort plan ROUND, effort-plan.txt",
-        "decon steps ROUND, decon-steps.txt"
+        "decon steps ROUND --table, decon-steps.txt"
     })
     void answersAsBefore(String line, String file) throws IOException {
         CommandRun run = CommandRun.of(line.replace("ROUND", ROUND.toString()).split(" ", -1));

@@ -45,6 +45,11 @@ class WrongUseTest {
                 Arguments.of(
                         List.of("decon", "steps", ROUND, "--kit-set", "K9"),
                         "this round has no \"K9\". Allowed: K1, K2, K3, K4, K5, T1, T2"),
+                Arguments.of(
+                        List.of("decon", "release", ROUND, "--kit-set", "K1", "--water", "XYZ"),
+                        "this round has no \"XYZ\". Allowed: BRN, HSK, TOL, OUN-U, OUN-L, PEL"),
+                Arguments.of(
+                        List.of("decon", "release", ROUND, "--water", "BRN"), "Missing required option: '--kit-set=K'"),
                 Arguments.of(List.of("window", ROUND), "start the window with planner/bin/wadeplan window ROUND"));
     }
 

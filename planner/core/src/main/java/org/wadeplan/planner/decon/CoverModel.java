@@ -2,7 +2,10 @@ package org.wadeplan.planner.decon;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 
 /**
@@ -14,10 +17,14 @@ import java.util.TreeSet;
  */
 final class CoverModel {
 
+    private static final Comparator<Evidence> BEST_FIRST = Comparator.comparing(Evidence::grade)
+            .thenComparing(row -> row.recipe().words())
+            .thenComparing(Evidence::recipe, Recipe.ORDER);
+
     /** A contact that no row asks for. */
     static final double NONE = Double.POSITIVE_INFINITY;
 
-    private final List<List<Evidence>> options;
+    private final List<List<Way>> options;
     private final List<Recipe> recipes;
     private final boolean[][] clash;
     private final int[] aroundMin;
@@ -27,12 +34,20 @@ final class CoverModel {
     private final int roomDryMin;
 
     CoverModel(List<List<Evidence>> options, StepSequence sequence, ChemicalCautions cautions) {
-        this.options = options;
         this.recipes = options.stream()
                 .flatMap(List::stream)
                 .map(Evidence::recipe)
                 .distinct()
                 .sorted(Recipe.ORDER)
+                .toList();
+        Map<Recipe, Integer> index = new HashMap<>();
+        recipes.forEach(recipe -> index.put(recipe, index.size()));
+        this.options = options.stream()
+                .distinct()
+                .map(rows -> rows.stream()
+                        .sorted(BEST_FIRST)
+                        .map(row -> Way.of(row, index.getOrDefault(row.recipe(), -1)))
+                        .toList())
                 .toList();
         List<DeconStep> bare = sequence.around(List.of());
         this.brushMin = CleanCost.crewMin(bare);
@@ -57,6 +72,24 @@ final class CoverModel {
         this.pickMin = picking;
     }
 
+    /**
+     * A row as numbers.
+     *
+     * @param contactMin what the recipe's contact must reach; 0 on a rack, where minutes count as drying
+     */
+    record Way(Evidence row, int recipe, double contactMin, int dryMin, boolean pick) {
+
+        static Way of(Evidence row, int recipe) {
+            boolean rack = row.recipe().kind() == AgentKind.DRY;
+            double hours = rack ? Math.max(row.dryingH(), row.contactMin() / 60) : row.dryingH();
+            return new Way(row, recipe, rack ? 0 : row.contactMin(), (int) Math.ceil(hours * 60), row.pickFirst());
+        }
+
+        boolean within(Limits limits) {
+            return dryMin <= limits.dryMin() && (limits.pick() || !pick);
+        }
+    }
+
     /** One limit on drying and picking for the whole clean, within which contacts are chosen. */
     record Limits(int dryMin, boolean pick) {}
 
@@ -64,7 +97,8 @@ final class CoverModel {
         return recipes;
     }
 
-    List<List<Evidence>> options() {
+    /** For each pair its ways, the best graded first; pairs that are alike stand there once. */
+    List<List<Way>> options() {
         return options;
     }
 
@@ -92,10 +126,10 @@ final class CoverModel {
     List<Limits> limits() {
         TreeSet<Integer> drying = new TreeSet<>(List.of(roomDryMin));
         boolean picking = false;
-        for (List<Evidence> rows : options) {
-            for (Evidence row : rows) {
-                drying.add(Math.max(roomDryMin, dryMin(row)));
-                picking |= row.pickFirst();
+        for (List<Way> ways : options) {
+            for (Way way : ways) {
+                drying.add(Math.max(roomDryMin, way.dryMin()));
+                picking |= way.pick();
             }
         }
         List<Limits> all = new ArrayList<>();
@@ -109,21 +143,16 @@ final class CoverModel {
         return all;
     }
 
-    boolean within(Evidence row, Limits limits) {
-        return dryMin(row) <= limits.dryMin() && (limits.pick() || !row.pickFirst());
-    }
-
     /** Contact that each pair needs of each recipe, in minutes; {@link #NONE} where it does not help. Empty: no way. */
     double[][] contacts(Limits limits) {
         List<double[]> pairs = new ArrayList<>();
-        for (List<Evidence> rows : options) {
+        for (List<Way> ways : options) {
             double[] contact = new double[recipes.size()];
             Arrays.fill(contact, NONE);
             boolean any = false;
-            for (Evidence row : rows) {
-                if (within(row, limits)) {
-                    int recipe = recipes.indexOf(row.recipe());
-                    contact[recipe] = Math.min(contact[recipe], contactMin(row));
+            for (Way way : ways) {
+                if (way.within(limits)) {
+                    contact[way.recipe()] = Math.min(contact[way.recipe()], way.contactMin());
                     any = true;
                 }
             }
@@ -133,17 +162,6 @@ final class CoverModel {
             pairs.add(contact);
         }
         return undominated(pairs);
-    }
-
-    /** Minutes on a rack count as drying, whichever column they stand in. */
-    private static double contactMin(Evidence row) {
-        return row.recipe().kind() == AgentKind.DRY ? 0 : row.contactMin();
-    }
-
-    private static int dryMin(Evidence row) {
-        double hours =
-                row.recipe().kind() == AgentKind.DRY ? Math.max(row.dryingH(), row.contactMin() / 60) : row.dryingH();
-        return (int) Math.ceil(hours * 60);
     }
 
     /** Leaves out each pair that is covered by whatever covers another one. */

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.wadeplan.planner.decon.CoverModel.Limits;
+import org.wadeplan.planner.decon.CoverModel.Way;
 
 /**
  * Finds the cheapest set of applied treatments that covers every pair, and always proves it.
@@ -30,7 +32,10 @@ final class CoverSearch {
     private final int recipes;
     private final double[] level;
     private final double[] cap;
+    private final boolean[] taken;
     private double[][] pairs = new double[0][];
+    private int[][] ways = new int[0][];
+    private long[] least = new long[0];
     private Limits limits = new Limits(0, false);
     private long bestKey = Long.MAX_VALUE;
     private @Nullable Found best;
@@ -46,6 +51,7 @@ final class CoverSearch {
         this.recipes = model.recipes().size();
         this.level = new double[recipes];
         this.cap = new double[recipes];
+        this.taken = new boolean[recipes];
     }
 
     /** The cheapest set, the first in order of recipes among equals; empty where only clashing agents would do. */
@@ -57,7 +63,16 @@ final class CoverSearch {
             if (base <= bestKey && (pairs.length > 0 || model.options().isEmpty())) {
                 Arrays.fill(level, -1);
                 Arrays.fill(cap, CoverModel.NONE);
-                extend(base, 0);
+                least = new long[pairs.length];
+                ways = new int[pairs.length + 1][];
+                ways[pairs.length] = new int[0];
+                for (int pair = 0; pair < pairs.length; pair++) {
+                    double[] contacts = pairs[pair];
+                    ways[pair] = IntStream.range(0, recipes)
+                            .filter(recipe -> contacts[recipe] != CoverModel.NONE)
+                            .toArray();
+                }
+                extend(IntStream.range(0, pairs.length).toArray(), base, 0);
             }
         }
         return Optional.ofNullable(best);
@@ -67,32 +82,50 @@ final class CoverSearch {
         return ((long) releasedMin << RELEASE_SHIFT) + ((long) crewMin << CREW_SHIFT) + treatments;
     }
 
-    /** @param spent what the set at hand costs without hanging, which is done once for all of them */
-    private void extend(long spent, int hangMin) {
-        int next = hardest();
-        if (next == -1) {
-            keep(spent + key(hangMin, hangMin, 0));
+    /**
+     * @param open numbers of the pairs that the set at hand does not cover
+     * @param spent what the set costs without hanging, which is done once for all of them
+     */
+    private void extend(int[] open, long spent, int hangMin) {
+        long held = spent + key(hangMin, hangMin, 0);
+        if (open.length == 0) {
+            keep(held);
             return;
         }
-        if (next == -2 || spent + key(hangMin, hangMin, 0) + stillNeeded() > bestKey) {
+        int next = hardest(open);
+        if (ways[next].length == 0 || held + stillNeeded(open) > bestKey) {
             return;
         }
-        Integer[] ways = ways(next);
+        int[] tried = cheapestFirst(next);
         double[] capsBefore = cap.clone();
-        for (int recipe : ways) {
+        double[] caps = cap.clone();
+        for (int recipe : tried) {
             double contact = pairs[next][recipe];
             double levelBefore = level[recipe];
-            double[] caps = cap.clone();
             level[recipe] = contact;
             if (levelBefore < 0) {
                 forbidClashes(recipe);
             }
-            extend(spent + raise(recipe, levelBefore, contact), Math.max(hangMin, model.hangMin(recipe)));
-            System.arraycopy(caps, 0, cap, 0, recipes);
+            extend(
+                    stillOpen(open, recipe),
+                    spent + raise(recipe, levelBefore, contact),
+                    Math.max(hangMin, model.hangMin(recipe)));
             level[recipe] = levelBefore;
-            cap[recipe] = contact;
+            caps[recipe] = contact;
+            System.arraycopy(caps, 0, cap, 0, recipes);
         }
         System.arraycopy(capsBefore, 0, cap, 0, recipes);
+    }
+
+    private int[] stillOpen(int[] open, int recipe) {
+        int[] left = new int[open.length];
+        int count = 0;
+        for (int pair : open) {
+            if (pairs[pair][recipe] > level[recipe]) {
+                left[count++] = pair;
+            }
+        }
+        return Arrays.copyOf(left, count);
     }
 
     private void forbidClashes(int recipe) {
@@ -105,7 +138,7 @@ final class CoverSearch {
 
     /** A recipe may be raised to less than its cap. */
     private boolean open(int recipe, double contact) {
-        return contact != CoverModel.NONE && contact < cap[recipe];
+        return contact < cap[recipe];
     }
 
     private long raise(int recipe, double from, double contact) {
@@ -115,74 +148,64 @@ final class CoverSearch {
         return key(model.alone(recipe) ? more : crew, crew, from < 0 ? 1 : 0);
     }
 
-    /** The uncovered pair with the fewest ways; -1 where all are covered, -2 where one has none left. */
-    private int hardest() {
-        int hardest = -1;
+    /** The pair with the fewest ways, of such the dearest; the number after the last one where a pair has no way left. */
+    private int hardest(int[] open) {
+        int hardest = open[0];
         int fewest = Integer.MAX_VALUE;
-        for (int pair = 0; pair < pairs.length; pair++) {
-            if (!covered(pair)) {
-                int count = 0;
-                for (int recipe = 0; recipe < recipes; recipe++) {
-                    count += open(recipe, pairs[pair][recipe]) ? 1 : 0;
-                }
-                if (count == 0) {
-                    return -2;
-                }
-                if (count < fewest) {
-                    fewest = count;
-                    hardest = pair;
-                }
-            }
-        }
-        return hardest;
-    }
-
-    private boolean covered(int pair) {
-        for (int recipe = 0; recipe < recipes; recipe++) {
-            if (level[recipe] >= 0 && level[recipe] >= pairs[pair][recipe]) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private Integer[] ways(int pair) {
-        Integer[] open = new Integer[recipes];
-        int count = 0;
-        for (int recipe = 0; recipe < recipes; recipe++) {
-            if (open(recipe, pairs[pair][recipe])) {
-                open[count++] = recipe;
-            }
-        }
-        Integer[] ways = Arrays.copyOf(open, count);
-        Arrays.sort(ways, Comparator.comparingLong(recipe -> raise(recipe, level[recipe], pairs[pair][recipe])));
-        return ways;
-    }
-
-    /** The least that uncovered pairs without a recipe in common still cost; hanging is left out of it. */
-    private long stillNeeded() {
-        boolean[] taken = new boolean[recipes];
-        long sum = 0;
-        for (int pair = 0; pair < pairs.length; pair++) {
-            if (covered(pair)) {
-                continue;
-            }
-            long least = Long.MAX_VALUE;
-            boolean apart = true;
-            for (int recipe = 0; recipe < recipes && apart; recipe++) {
+        for (int pair : open) {
+            int count = 0;
+            long cheapest = Long.MAX_VALUE;
+            for (int recipe : ways[pair]) {
                 if (open(recipe, pairs[pair][recipe])) {
-                    apart = !taken[recipe];
-                    least = Math.min(least, raise(recipe, level[recipe], pairs[pair][recipe]));
+                    count++;
+                    cheapest = Math.min(cheapest, raise(recipe, level[recipe], pairs[pair][recipe]));
                 }
             }
-            if (apart) {
-                sum += least;
-                for (int recipe = 0; recipe < recipes; recipe++) {
-                    taken[recipe] |= open(recipe, pairs[pair][recipe]);
-                }
+            least[pair] = cheapest;
+            if (count < fewest || (count == fewest && cheapest > least[hardest])) {
+                fewest = count;
+                hardest = pair;
             }
+        }
+        return fewest == 0 ? pairs.length : hardest;
+    }
+
+    private int[] cheapestFirst(int pair) {
+        return Arrays.stream(ways[pair])
+                .filter(recipe -> open(recipe, pairs[pair][recipe]))
+                .boxed()
+                .sorted(Comparator.comparingLong(recipe -> raise(recipe, level[recipe], pairs[pair][recipe])))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    /**
+     * The least that uncovered pairs without a recipe in common still cost, the dearest taken first; hanging is left out of
+     * it.
+     */
+    private long stillNeeded(int[] open) {
+        int dearest = open[0];
+        for (int pair : open) {
+            dearest = least[pair] > least[dearest] ? pair : dearest;
+        }
+        Arrays.fill(taken, false);
+        long sum = takeIfApart(dearest);
+        for (int pair : open) {
+            sum += takeIfApart(pair);
         }
         return sum;
+    }
+
+    private long takeIfApart(int pair) {
+        for (int recipe : ways[pair]) {
+            if (taken[recipe] && open(recipe, pairs[pair][recipe])) {
+                return 0;
+            }
+        }
+        for (int recipe : ways[pair]) {
+            taken[recipe] |= open(recipe, pairs[pair][recipe]);
+        }
+        return least[pair];
     }
 
     private void keep(long key) {
@@ -204,21 +227,17 @@ final class CoverSearch {
     /** Each pair takes the best graded row that the set does; what no pair takes is left out. */
     private List<AppliedTreatment> applied() {
         SortedMap<Recipe, AppliedTreatment> set = new TreeMap<>(Recipe.ORDER);
-        for (List<Evidence> rows : model.options()) {
-            Evidence row = rows.stream()
-                    .filter(this::done)
-                    .min(Comparator.comparing(Evidence::grade)
-                            .thenComparing(one -> one.recipe().words()))
-                    .orElseThrow();
+        for (List<Way> ways : model.options()) {
+            Evidence row =
+                    ways.stream().filter(this::done).findFirst().orElseThrow().row();
             set.merge(row.recipe(), AppliedTreatment.of(row), (held, fresh) -> held.raisedTo(row));
         }
         return List.copyOf(set.values());
     }
 
-    private boolean done(Evidence row) {
-        double held = level[model.recipes().indexOf(row.recipe())];
-        boolean longEnough = row.recipe().kind() == AgentKind.DRY || held >= row.contactMin();
-        return held >= 0 && longEnough && model.within(row, limits);
+    private boolean done(Way way) {
+        double held = level[way.recipe()];
+        return held >= 0 && held >= way.contactMin() && way.within(limits);
     }
 
     private static String names(Found found) {

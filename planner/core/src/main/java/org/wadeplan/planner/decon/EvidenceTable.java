@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.wadeplan.planner.round.Biosecurity;
 import org.wadeplan.planner.round.EvidenceGrade;
@@ -43,6 +44,11 @@ final class EvidenceTable {
     }
 
     private record Key(String pest, Material material) {}
+
+    private record StageKey(String pest, Optional<String> stage, Material material) {}
+
+    /** Evidence as the table gives it, before anybody asks what the item bears; worked out once for each. */
+    private final Map<StageKey, List<Evidence>> found = new ConcurrentHashMap<>();
 
     private final List<Row> rows;
     private final Map<Key, List<Row>> byKey = new HashMap<>();
@@ -89,9 +95,18 @@ final class EvidenceTable {
 
     /** All that supports anything against the pair, in order of recipe. */
     List<Evidence> supporting(PestOnItem pair) {
-        return recipesFor(pair)
-                .flatMap(recipe -> support(recipe, pair).stream())
-                .toList();
+        List<Evidence> all = unbarred(pair);
+        return pair.on().gear().isEmpty()
+                ? all
+                : all.stream()
+                        .filter(row -> barred(row.recipe(), pair).isEmpty())
+                        .toList();
+    }
+
+    private List<Evidence> unbarred(PestOnItem pair) {
+        return found.computeIfAbsent(new StageKey(pair.pest(), pair.stage(), pair.material()), key -> recipesFor(pair)
+                .flatMap(recipe -> evidence(recipe, pair).stream())
+                .toList());
     }
 
     /** The best graded of some rows. */
@@ -134,8 +149,8 @@ final class EvidenceTable {
 
     /** Each recipe with evidence against the pair that these items do not bear, with the reason. */
     List<String> barredWords(PestOnItem pair) {
-        return recipesFor(pair)
-                .filter(recipe -> evidence(recipe, pair).isPresent())
+        return unbarred(pair).stream()
+                .map(Evidence::recipe)
                 .flatMap(recipe -> barred(recipe, pair).stream()
                         .map(why ->
                                 recipe.words() + " is refused on " + pair.on().words() + ": " + why))

@@ -69,6 +69,11 @@ final class RulesOfPlace {
                 + place.map(where -> "follows " + where).orElse("names no jurisdiction");
     }
 
+    /** Every rule in force, in order of id. */
+    List<DeconRule> all() {
+        return inForce;
+    }
+
     /** The rules of a kind about any of these pests and waters, in order of id. */
     List<DeconRule> about(Kind kind, Collection<String> pests, Collection<String> waters) {
         return inForce.stream()

@@ -11,7 +11,8 @@ import org.wadeplan.planner.round.DeconStepRule;
 
 /**
  * Puts the round's steps around the treatments that were chosen: brush, pick, then each soak with its rinse, hang, and what
- * runs alone last.
+ * runs alone last. The hours of drying that a row asks for count from dry to the touch, so they come after the time that
+ * the set takes to become dry, never within it.
  *
  * <p>A step's {@code when} is {@code always}, {@code plant-fragments}, {@code chemical}, {@code heat}, {@code same-water},
  * or the name of a treatment. A row that names a treatment stands in for the general rows of that step for that treatment.
@@ -75,12 +76,26 @@ final class StepSequence {
                 .mapToInt(DeconStepRule::minutes)
                 .max()
                 .orElse(0);
-        int dryMin = Math.max((int) Math.ceil(dryingH * 60), roomMin);
-        if (dryMin > 0) {
-            String label = "Dry " + Words.number(dryMin / 60.0) + " h, counted from dry to the touch inside and out";
-            steps.add(new DeconStep("dry", label, dryMin, false, dryingPlace(), Optional.empty()));
+        if (roomMin > 0) {
+            steps.add(dry(dryLabel(), roomMin));
+        }
+        if (dryingH > 0) {
+            String label =
+                    "keep dry " + Words.number(dryingH) + " h more, counted from dry to the touch inside and out";
+            steps.add(dry(label, (int) Math.ceil(dryingH * 60)));
         }
         return steps;
+    }
+
+    private DeconStep dry(String label, int minutes) {
+        return new DeconStep("dry", label, minutes, false, dryingPlace(), Optional.empty());
+    }
+
+    private String dryLabel() {
+        return matching("dry", "always").stream()
+                .max(Comparator.comparingInt(DeconStepRule::minutes))
+                .map(DeconStepRule::label)
+                .orElse("dry");
     }
 
     private static double hoursOfDrying(AppliedTreatment treatment) {

@@ -10,9 +10,7 @@ public enum Tier {
     T0("inspect and drain"),
     T1("inspect, scrub and drain, and treat what is wet"),
     T2("the full generic clean on all gear"),
-    T3(
-            "the best graded evidence against each pest that counts, soaks rather than sprays, and a second person who checks and"
-                    + " signs");
+    T3("the best graded evidence, soaks rather than sprays, and a second person checks and signs");
 
     /** Where the kit goes. */
     public enum Way {

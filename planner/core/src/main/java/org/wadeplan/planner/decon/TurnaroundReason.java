@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.wadeplan.planner.decon.TransferRules.Leg;
 import org.wadeplan.planner.round.DeconRule;
@@ -111,12 +112,16 @@ final class TurnaroundReason {
     }
 
     private static List<String> lowerGrades(TreatmentChoice.Choice chosen, Set<String> strictFor) {
-        return chosen.covers().stream()
-                .filter(cover -> strictFor.contains(cover.pest()) && cover.grade() != EvidenceGrade.A)
-                .map(cover -> "The table has no grade A row that can be used against " + cover.pest() + " on "
-                        + Words.lower(cover.material()) + " items: grade " + cover.grade() + " is the best there is.")
-                .distinct()
-                .toList();
+        Map<EvidenceGrade, Set<String>> pests = new TreeMap<>();
+        for (Turnaround.Cover cover : chosen.covers()) {
+            if (strictFor.contains(cover.pest()) && cover.grade() != EvidenceGrade.A) {
+                pests.computeIfAbsent(cover.grade(), grade -> new TreeSet<>()).add(cover.pest());
+            }
+        }
+        List<String> words = new ArrayList<>();
+        pests.forEach((grade, names) -> words.add("No row of grade A can be used on all of it against "
+                + Words.list(names) + ": grade " + grade + " is the best there is."));
+        return words;
     }
 
     private List<String> ruleWords(Leg leg, Collection<String> pests, List<AppliedTreatment> treatments) {
@@ -140,9 +145,14 @@ final class TurnaroundReason {
                         DeconRule.Kind.CONTROLLED_AREA, leg.pests().toCoverIntoProtected(), leg.waters())
                 .isEmpty();
         Tier tier = leg.tier(controlled);
-        String source = Words.list(leg.pests().waters()) + " is "
-                + leg.pests().worst().name().toLowerCase(Locale.ROOT) + " at worst";
+        String source =
+                switch (leg.pests().worst()) {
+                    case KNOWN -> "a known pest";
+                    case SUSPECTED -> "a suspected pest";
+                    case UNKNOWN -> "pests that nobody ruled out";
+                    case FREE -> "no pest found";
+                };
         String where = leg.intoProtected() ? "a protected water" : "another water";
-        return "Tier " + tier + ", because " + source + " and " + leg.to() + " is " + where + ": " + tier.asks() + ".";
+        return "Tier " + tier + ", from a water with " + source + " into " + where + ": " + tier.asks() + ".";
     }
 }

@@ -29,6 +29,41 @@ final class BathTable {
                 row.optionalText("lot"),
                 row.optionalInstant("discarded_at"));
         TreatmentTable.checkBasis(row);
+        checkReading(row, bath);
+        checkTimes(row, bath);
         return bath;
+    }
+
+    private static void checkReading(Row row, BathRecord bath) {
+        if (bath.measuredStrength().isPresent() && bath.strengthBasis().isEmpty()) {
+            row.refuse(
+                    "strength_basis",
+                    new Fault(
+                            "reading-basis-missing",
+                            "a reading stands here and nothing says what of: of product or of active agent",
+                            "a basis such as g/L product or mg/L active, for strength and reading alike",
+                            "look at the strip's or the meter's label"));
+        }
+    }
+
+    private static void checkTimes(Row row, BathRecord bath) {
+        bath.measuredAt()
+                .filter(at -> at.isBefore(bath.madeAt()))
+                .ifPresent(at -> row.refuse(
+                        "measured_at",
+                        new Fault(
+                                "measured-before-made",
+                                "the bath was measured at " + at + " and made only at " + bath.madeAt(),
+                                "a reading at or after made_at",
+                                "mend the earlier or the later time from the sheet")));
+        bath.discardedAt()
+                .filter(at -> at.isBefore(bath.madeAt()))
+                .ifPresent(at -> row.refuse(
+                        "discarded_at",
+                        new Fault(
+                                "discarded-before-made",
+                                "the bath was tipped out at " + at + " and made only at " + bath.madeAt(),
+                                "a time at or after made_at",
+                                "mend the earlier or the later time from the sheet")));
     }
 }

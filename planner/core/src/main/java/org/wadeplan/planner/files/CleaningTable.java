@@ -18,7 +18,7 @@ final class CleaningTable {
     private CleaningTable() {}
 
     private static CleaningRecord cleaning(Row row) {
-        return new CleaningRecord(
+        CleaningRecord cleaning = new CleaningRecord(
                 row.text("cleaning"),
                 row.text("kit_set"),
                 row.text("treatment"),
@@ -38,5 +38,33 @@ final class CleaningTable {
                 row.optionalText("override_by"),
                 row.optionalText("override_reason"),
                 row.optionalText("note"));
+        checkTimes(row, cleaning);
+        checkOverride(row, cleaning);
+        return cleaning;
+    }
+
+    private static void checkTimes(Row row, CleaningRecord cleaning) {
+        if (row.whole() && !cleaning.endedAt().isAfter(cleaning.startedAt())) {
+            row.refuse(
+                    "ended_at",
+                    new Fault(
+                            "ends-before-start",
+                            "the cleaning ended at " + cleaning.endedAt() + " and started at " + cleaning.startedAt(),
+                            "a time after started_at",
+                            "mend the one or the other from the sheet"));
+        }
+    }
+
+    private static void checkOverride(Row row, CleaningRecord cleaning) {
+        boolean named = cleaning.overrideBy().isPresent();
+        if (named != cleaning.overrideReason().isPresent()) {
+            row.refuse(
+                    named ? "override_reason" : "override_by",
+                    new Fault(
+                            "half-an-override",
+                            "an override stands here with its " + (named ? "name" : "reason") + " alone",
+                            "both the name of who let the set go and why, or neither",
+                            "fill in the other, or clear both"));
+        }
     }
 }

@@ -45,6 +45,7 @@ final class References {
         references.onTheMap(terrain);
         List<Problem> problems = references.problems;
         problems.addAll(Duplicates.check(tables));
+        problems.addAll(LogChecks.check(tables));
         problems.addAll(EvidenceChecks.check(tables));
         problems.addAll(RosterChecks.check(tables, header));
         problems.addAll(MethodNames.check(tables, decisions));

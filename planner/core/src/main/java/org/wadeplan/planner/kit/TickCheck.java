@@ -31,7 +31,7 @@ public final class TickCheck {
 
     /** By the week in force, its loads and what was recorded and ticked so far. */
     public static TickOutcome check(Round round, WeekPlan week, KitPlan kit, TickRequest request) {
-        return check(round, week, kit, new WeekKitStates(round, week), request);
+        return check(round, week, kit, new LedgerKitStates(round, week, kit), request);
     }
 
     /** The same, with another account of what state kit sets are in. */

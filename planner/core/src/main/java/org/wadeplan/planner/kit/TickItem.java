@@ -15,6 +15,7 @@ import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.StoreState;
+import org.wadeplan.planner.round.Water;
 import org.wadeplan.planner.week.CrewDay;
 import org.wadeplan.planner.week.WeekPlan;
 
@@ -44,6 +45,9 @@ final class TickItem {
         there(item, at).ifPresent(found::add);
         found.addAll(valid(item, day));
         notClean(item).ifPresent(found::add);
+        if (found.stream().noneMatch(one -> one.ground() == Ground.NOT_CLEAN_AND_DRY)) {
+            byLedger(item.id(), day, at).ifPresent(found::add);
+        }
         item.kitSet().flatMap(round.store()::kitSet).ifPresent(set -> found.addAll(ofSet(set, day, at)));
         return found;
     }
@@ -56,23 +60,32 @@ final class TickItem {
                     set.id() + " is in the water, set on a day before",
                     "bring it back with the lift"));
         }
-        states.against(set, at)
-                .ifPresent(words -> found.add(new TickObjection(
-                        Ground.NOT_CLEAN_AND_DRY, words, "clean and dry it, or take another kit set")));
+        byLedger(set.id(), day, at).ifPresent(found::add);
         usedBefore(set, day, at).ifPresent(found::add);
         return found;
     }
 
+    private Optional<TickObjection> byLedger(String id, CrewDay day, Instant at) {
+        List<String> waters = day.visits().stream()
+                .filter(visit -> visit.kitSets().contains(id)
+                        || round.store().kitSet(id).isEmpty())
+                .flatMap(visit -> visit.site().flatMap(round::site).flatMap(round::waterOf).stream())
+                .map(Water::id)
+                .distinct()
+                .toList();
+        return states.against(id, at, waters)
+                .map(words -> new TickObjection(
+                        Ground.NOT_CLEAN_AND_DRY, words, "clean and dry it, or take another"));
+    }
+
     List<String> remarks(TickRequest request) {
-        return round
-                .store()
-                .kitSet(request.item())
-                .or(() -> round.store().items().stream()
-                        .filter(one -> one.id().equals(request.item()))
-                        .findFirst()
-                        .flatMap(StoreItem::kitSet)
-                        .flatMap(round.store()::kitSet))
-                .flatMap(set -> states.restsOn(set, request.at()))
+        String id = round.store().items().stream()
+                .filter(one -> one.id().equals(request.item()))
+                .findFirst()
+                .flatMap(StoreItem::kitSet)
+                .orElse(request.item());
+        return states
+                .restsOn(id, request.at())
                 .map(words -> "That it is clean and dry rests on " + words + ".")
                 .stream()
                 .toList();

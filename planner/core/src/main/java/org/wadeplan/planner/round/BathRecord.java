@@ -1,5 +1,6 @@
 package org.wadeplan.planner.round;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,4 +25,11 @@ public record BathRecord(
         Optional<Instant> measuredAt,
         OptionalDouble measuredStrength,
         Optional<String> lot,
-        Optional<Instant> discardedAt) {}
+        Optional<Instant> discardedAt) {
+
+    /**
+     * How long an unused closed one keeps: a default of our own. Field guidance goes from 24 hours to a week, and stops a bath
+     * as soon as a reading is below its target.
+     */
+    public static final Duration UNUSED_KEEPS = Duration.ofDays(7);
+}

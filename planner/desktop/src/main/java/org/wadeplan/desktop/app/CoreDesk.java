@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.wadeplan.desktop.session.FindReport;
-import org.wadeplan.desktop.session.LoadLineKey;
 import org.wadeplan.desktop.session.OpenedRound;
 import org.wadeplan.desktop.session.RoundDesk;
 import org.wadeplan.desktop.session.SeenPest;
@@ -23,7 +22,11 @@ import org.wadeplan.geo.problem.Checked;
 import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.search.SearchWatch;
+import org.wadeplan.planner.files.LoadTickFile;
 import org.wadeplan.planner.files.RoundReader;
+import org.wadeplan.planner.kit.TickCheck;
+import org.wadeplan.planner.kit.TickOutcome;
+import org.wadeplan.planner.kit.TickRequest;
 import org.wadeplan.planner.pack.PackFile;
 import org.wadeplan.planner.pack.PackResult;
 import org.wadeplan.planner.pack.PackWriter;
@@ -107,16 +110,27 @@ public final class CoreDesk implements RoundDesk {
     }
 
     @Override
-    public List<String> refusal(Round round, WeekInForce week, LoadLineKey line) {
-        return LoadObstacles.of(round, line);
+    public TickOutcome check(Round round, WeekInForce week, TickRequest request) {
+        return TickCheck.check(round, week.week(), week.kit(), request);
     }
 
     @Override
-    public void keepTicks(Path folder, List<LoadTick> ticks) {}
+    public void keepTicks(Path folder, List<LoadTick> before, List<LoadTick> after) throws DiskException {
+        for (LoadTick tick : before) {
+            if (!after.contains(tick)) {
+                LoadTickFile.remove(folder, tick);
+            }
+        }
+        for (LoadTick tick : after) {
+            if (!before.contains(tick)) {
+                LoadTickFile.add(folder, tick);
+            }
+        }
+    }
 
     @Override
     public FindReport trace(Round round, WeekInForce week, SeenPest seen, WorkProgress progress) {
-        throw new UnsupportedOperationException("not yet");
+        return FindPage.of(round, week, seen, progress);
     }
 
     /** A search's way of telling, in the window's. */

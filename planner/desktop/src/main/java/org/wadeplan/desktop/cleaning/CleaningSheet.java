@@ -96,11 +96,13 @@ final class CleaningSheet extends Pane {
         name.getStyleClass().add("lane-crew");
         name.setManaged(false);
         name.resizeRelocate(6, top, gutterPx - 8, height);
-        lane.flagged().ifPresent(why -> {
-            name.setText(Words.of("cleaning.flag", lane.kitSet()));
-            name.setGraphic(Mark.ERROR.shape());
-            name.setTooltip(new Tooltip(why));
-            name.getStyleClass().add("lane-flagged");
+        lane.flagged().ifPresent(flag -> {
+            name.setText(Words.of(flag.exposed() ? "cleaning.flag" : "cleaning.flagLater", lane.kitSet()));
+            name.setGraphic((flag.exposed() ? Mark.ERROR : Mark.WARNING).shape());
+            name.setTooltip(new Tooltip(flag.why()));
+            name.getTooltip().setWrapText(true);
+            name.getTooltip().setMaxWidth(520);
+            name.getStyleClass().add(flag.exposed() ? "lane-flagged" : "lane-flagged-later");
         });
         gutter.getChildren().add(name);
         for (SetSpan span : lane.spans()) {

@@ -133,6 +133,9 @@ public final class CleaningViewModel {
             moment.set(firstMoment());
             selected.set(Optional.empty());
         }
+        if (!other && otherFind) {
+            find(now).ifPresent(found -> moment.set(found.seen().seenAt()));
+        }
         if (other || otherFind) {
             show();
         }
@@ -145,7 +148,7 @@ public final class CleaningViewModel {
     private void build() {
         emptyWords.set(Words.of(shown.isEmpty() ? "cleaning.nothingOpen" : "cleaning.noWeek"));
         week = shown.flatMap(
-                now -> now.round().flatMap(round -> now.inForce().map(inForce -> CleaningWeek.of(round, inForce))));
+                now -> now.known().flatMap(round -> now.inForce().map(inForce -> CleaningWeek.of(round, inForce))));
         List<DaySky> skies = shown.map(now -> now.opened().skies()).orElse(List.of());
         picture.set(week.flatMap(it -> PictureBuilder.picture(it, skies, find(shown))));
         find.set(find(shown).map(CleaningViewModel::page).orElse(List.of()));
@@ -205,7 +208,8 @@ public final class CleaningViewModel {
         return picture.get().flatMap(it -> it.lanes().stream()
                 .filter(lane -> lane.kitSet().equals(kitSet))
                 .findFirst()
-                .flatMap(SetLane::flagged));
+                .flatMap(SetLane::flagged)
+                .map(FindReport.Flag::why));
     }
 
     private List<SetRow> setRows(CleaningPicture now) {
@@ -222,7 +226,7 @@ public final class CleaningViewModel {
                 Times.dayClock(span.from(), now.zone()),
                 Times.dayClock(span.to(), now.zone()),
                 String.join(", ", span.waters()),
-                lane.flagged().orElse(""));
+                lane.flagged().map(FindReport.Flag::why).orElse(""));
     }
 
     /** The selected span. */

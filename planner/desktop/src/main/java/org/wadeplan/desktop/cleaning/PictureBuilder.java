@@ -5,7 +5,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -44,7 +46,7 @@ final class PictureBuilder {
                 .build(skies, find.map(FindReport::flagged).orElse(Map.of())));
     }
 
-    private CleaningPicture build(List<DaySky> skies, Map<String, String> flagged) {
+    private CleaningPicture build(List<DaySky> skies, Map<String, FindReport.Flag> flagged) {
         LocalDate first = week.crewDays().stream()
                 .map(CrewDay::date)
                 .min(LocalDate::compareTo)
@@ -85,7 +87,7 @@ final class PictureBuilder {
                 });
             }
         }
-        turns.values().forEach(of -> of.sort(java.util.Comparator.comparing(BenchLane.Turn::from)));
+        turns.values().forEach(of -> of.sort(Comparator.comparing(BenchLane.Turn::from)));
         return places.entrySet().stream()
                 .map(entry -> new BenchLane(label(entry.getValue()), List.copyOf(turns.get(entry.getKey()))))
                 .toList();
@@ -95,7 +97,7 @@ final class PictureBuilder {
         List<String> order = cleaning.round().biosecurity().resources().stream()
                 .map(DeconResource::id)
                 .toList();
-        return String.format(java.util.Locale.ROOT, "%03d %03d", order.indexOf(place.resource()), place.number());
+        return String.format(Locale.ROOT, "%03d %03d", order.indexOf(place.resource()), place.number());
     }
 
     private static String label(BenchPlace place) {

@@ -3,6 +3,7 @@ package org.wadeplan.desktop.cleaning;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.wadeplan.desktop.session.FindReport;
 
 /**
  * A kit set along the week.
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param flagged why a find concerns it; empty where none does
  * @param spans one after the other, without gaps
  */
-public record SetLane(String kitSet, String purpose, Optional<String> flagged, List<SetSpan> spans) {
+public record SetLane(String kitSet, String purpose, Optional<FindReport.Flag> flagged, List<SetSpan> spans) {
 
     Optional<SetSpan> at(Instant moment) {
         return spans.stream().filter(span -> span.holds(moment)).findFirst();

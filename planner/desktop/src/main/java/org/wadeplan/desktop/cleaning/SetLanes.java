@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.wadeplan.desktop.session.FindReport;
 import org.wadeplan.desktop.words.Times;
 import org.wadeplan.desktop.words.Words;
 import org.wadeplan.planner.decon.ledger.ExposureLedger;
@@ -32,7 +33,7 @@ final class SetLanes {
         this.zone = round.header().zone();
     }
 
-    List<SetLane> of(ExposureLedger ledger, Map<String, String> flagged) {
+    List<SetLane> of(ExposureLedger ledger, Map<String, FindReport.Flag> flagged) {
         return ledger.kitSets().stream()
                 .map(lane -> new SetLane(
                         lane.id(),

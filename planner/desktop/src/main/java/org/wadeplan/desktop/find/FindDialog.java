@@ -10,6 +10,7 @@ import javafx.scene.control.Dialog;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import org.wadeplan.desktop.session.SeenPest;
@@ -32,6 +33,8 @@ public final class FindDialog extends Dialog<SeenPest> {
         getDialogPane().getButtonTypes().setAll(go, ButtonType.CANCEL);
         getDialogPane().getStylesheets().setAll(owner.getScene().getStylesheets());
         getDialogPane().setStyle(owner.getScene().getRoot().getStyle());
+        getDialogPane().getStyleClass().add("find-dialog");
+        getDialogPane().setHeaderText(Words.of("find.title"));
         getDialogPane().setContent(content());
         Node button = getDialogPane().lookupButton(go);
         button.setId("find-go");
@@ -81,6 +84,7 @@ public final class FindDialog extends Dialog<SeenPest> {
         Label head = new Label(Words.of(headKey));
         head.setLabelFor(field);
         head.setMinWidth(Label.USE_PREF_SIZE);
+        GridPane.setHgrow(field, Priority.ALWAYS);
         grid.addRow(at, head, field);
     }
 

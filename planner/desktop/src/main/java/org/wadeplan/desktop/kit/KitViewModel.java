@@ -1,7 +1,9 @@
 package org.wadeplan.desktop.kit;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,11 +16,13 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.wadeplan.desktop.look.Fact;
 import org.wadeplan.desktop.session.DayWork;
-import org.wadeplan.desktop.session.LoadLineKey;
 import org.wadeplan.desktop.session.PlanSession;
 import org.wadeplan.desktop.session.SessionModel;
 import org.wadeplan.desktop.session.WeekInForce;
 import org.wadeplan.desktop.words.Words;
+import org.wadeplan.planner.kit.TickObjection;
+import org.wadeplan.planner.kit.TickOutcome;
+import org.wadeplan.planner.kit.TickRequest;
 import org.wadeplan.planner.round.LoadTick;
 import org.wadeplan.planner.round.Person;
 import org.wadeplan.planner.round.Round;
@@ -157,14 +161,10 @@ public final class KitViewModel {
         }
         CrewDayChoice day = chosen.get().get();
         people.set(names(round.get(), week.get(), day));
-        shortages.set(week.get().shortages(day.date(), day.crew()).stream()
-                .map(ShortageFact::of)
-                .toList());
+        shortages.set(ShortageFact.of(week.get(), day.date(), day.crew()));
         rows.set(week.get()
                 .load(day.date(), day.crew())
-                .map(load -> new LoadRows(
-                                round.get(), load, work(), line -> model.desk().refusal(round.get(), week.get(), line))
-                        .rows())
+                .map(load -> new LoadRows(round.get(), load, work(), this::against).rows())
                 .orElse(List.of()));
         if (row().isEmpty()) {
             selected.set(rows.get().stream()
@@ -212,75 +212,108 @@ public final class KitViewModel {
     }
 
     private void tick(LoadRow row) {
-        LoadLineKey line = line(row);
         if (loader.get().isBlank()) {
-            refused.set(Optional.of(new Refused(line, what(row), List.of(Words.of("kit.sayWho")))));
+            refused.set(Optional.of(new Refused(row, what(row), List.of(Words.of("kit.sayWho")), false)));
             return;
         }
-        List<String> against = against(line);
-        if (against.isEmpty()) {
-            keep(line, Optional.empty(), Optional.empty());
-        } else {
-            overrideBy.set("");
-            overrideReason.set("");
-            refused.set(Optional.of(new Refused(line, what(row), against)));
-        }
+        overrideBy.set("");
+        overrideReason.set("");
+        outcome(row.item(), Optional.empty())
+                .ifPresent(outcome -> outcome.fold(this::keep, no -> refuse(row, no)));
     }
 
-    private LoadLineKey line(LoadRow row) {
-        CrewDayChoice day = chosen.get().orElseThrow();
-        return new LoadLineKey(day.date(), day.crew(), row.item());
+    private boolean refuse(LoadRow row, TickOutcome.Refused no) {
+        List<String> reasons = no.objections().stream()
+                .map(one -> Words.of("kit.reason", one.words(), one.remedy()))
+                .toList();
+        refused.set(Optional.of(new Refused(row, what(row), reasons, no.overridable())));
+        return false;
     }
 
     private static String what(LoadRow row) {
         return row.serial().isEmpty() ? row.what() : row.serial() + ", " + row.what();
     }
 
-    private List<String> against(LoadLineKey line) {
-        return shown.flatMap(now -> now.round()
-                        .flatMap(round -> now.inForce().map(week -> model.desk().refusal(round, week, line))))
+    private List<TickObjection> against(String item) {
+        return outcome(item, Optional.empty())
+                .map(outcome -> outcome.fold(yes -> List.<TickObjection>of(), TickOutcome.Refused::objections))
                 .orElse(List.of());
     }
 
-    /** Whether the refusal is one that a person may set aside, rather than a name that is missing. */
-    public boolean canLetGo() {
-        return refused.get().filter(it -> !against(it.line()).isEmpty()).isPresent();
+    private Optional<TickOutcome> outcome(String item, Optional<TickRequest.TickOverride> override) {
+        Optional<WeekInForce> week = shown.flatMap(PlanSession::inForce);
+        Optional<CrewDayChoice> day = chosen.get();
+        return shown.flatMap(PlanSession::known)
+                .filter(round -> week.isPresent() && day.isPresent())
+                .map(round -> model.desk()
+                        .check(
+                                round,
+                                week.get(),
+                                new TickRequest(
+                                        day.get().crew(),
+                                        day.get().date(),
+                                        item,
+                                        checkedAt(week.get(), day.get()),
+                                        loader.get().strip(),
+                                        override)));
+    }
+
+    /** Now, while the week is on; otherwise when the crew is to load. */
+    private Instant checkedAt(WeekInForce week, CrewDayChoice day) {
+        Instant now = clock.instant();
+        return inWeek(week, now)
+                ? now
+                : week.week().crewDay(day.crew(), day.date()).map(CrewDay::start).orElse(now);
+    }
+
+    private boolean inWeek(WeekInForce week, Instant now) {
+        return shown.flatMap(PlanSession::round)
+                .map(round -> LocalDate.ofInstant(now, round.header().zone()))
+                .filter(today -> week.week().crewDays().stream()
+                        .anyMatch(day -> !today.isAfter(day.date().plusDays(1))))
+                .filter(today -> week.week().crewDays().stream()
+                        .anyMatch(day -> !today.isBefore(day.date().minusDays(1))))
+                .isPresent();
     }
 
     /** Ticks what was refused, with the name of who lets it go and the reason. Both are needed, and both are kept. */
     public void letGo() {
-        if (!canLetGo()) {
-            return;
-        }
         if (overrideBy.get().isBlank() || overrideReason.get().isBlank()) {
             model.say(Words.of("kit.nameAndReason"));
             return;
         }
+        TickRequest.TickOverride override = new TickRequest.TickOverride(
+                overrideBy.get().strip(), overrideReason.get().strip());
         refused.get()
-                .ifPresent(it -> keep(
-                        it.line(),
-                        Optional.of(overrideBy.get().strip()),
-                        Optional.of(overrideReason.get().strip())));
+                .filter(Refused::canLetGo)
+                .ifPresent(it -> outcome(it.row().item(), Optional.of(override))
+                        .ifPresent(outcome -> outcome.fold(this::keep, no -> refuse(it.row(), no))));
     }
 
-    private void keep(LoadLineKey line, Optional<String> by, Optional<String> reason) {
-        LoadTick tick = new LoadTick(
-                line.date(),
-                line.crew(),
-                line.item(),
-                clock.instant(),
-                loader.get().strip(),
-                by,
-                reason);
-        if (model.keep(work().with(tick))) {
+    /** The tick has the time at which it was made, whatever time was looked at. */
+    private boolean keep(TickOutcome.Accepted accepted) {
+        LoadTick tick = accepted.tick();
+        LoadTick made = new LoadTick(
+                tick.date(),
+                tick.crew(),
+                tick.item(),
+                clock.instant().truncatedTo(ChronoUnit.SECONDS),
+                tick.by(),
+                tick.overrideBy(),
+                tick.overrideReason());
+        boolean kept = model.keep(work().with(made));
+        if (kept) {
             refused.set(Optional.empty());
+            model.say(Words.of("kit.in", tick.item(), String.join(" ", accepted.remarks())).strip());
         }
+        return kept;
     }
 
-    /** Which week the list follows; empty where there is none. */
+    /** Which week the list follows, and at what time things are looked at; empty where there is none. */
     public String basis() {
         return shown.flatMap(PlanSession::inForce)
-                .map(week -> Words.of(week.agreed() ? "basis.agreed" : "basis.planned"))
+                .map(week -> Words.of(week.agreed() ? "basis.agreed" : "basis.planned")
+                        + (inWeek(week, clock.instant()) ? "" : " " + Words.of("kit.outsideWeek")))
                 .orElse("");
     }
 

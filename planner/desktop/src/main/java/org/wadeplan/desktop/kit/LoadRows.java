@@ -10,14 +10,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wadeplan.desktop.look.Mark;
 import org.wadeplan.desktop.session.DayWork;
-import org.wadeplan.desktop.session.LoadLineKey;
 import org.wadeplan.desktop.words.Times;
 import org.wadeplan.desktop.words.Words;
 import org.wadeplan.planner.kit.CrewDayLoad;
 import org.wadeplan.planner.kit.LoadLine;
+import org.wadeplan.planner.kit.TickObjection;
 import org.wadeplan.planner.round.ItemCertificate;
 import org.wadeplan.planner.round.LoadTick;
 import org.wadeplan.planner.round.Round;
@@ -30,19 +31,19 @@ final class LoadRows {
     private final Round round;
     private final CrewDayLoad load;
     private final DayWork work;
-    private final Function<LoadLineKey, List<String>> refusal;
+    private final Function<String, List<TickObjection>> against;
     private final ZoneId zone;
 
     /**
      * A list to make.
      *
-     * @param refusal what stands in the way of loading a thing; nothing where it may go
+     * @param against what stands in the way of loading an item; nothing where it may go
      */
-    LoadRows(Round round, CrewDayLoad load, DayWork work, Function<LoadLineKey, List<String>> refusal) {
+    LoadRows(Round round, CrewDayLoad load, DayWork work, Function<String, List<TickObjection>> against) {
         this.round = round;
         this.load = load;
         this.work = work;
-        this.refusal = refusal;
+        this.against = against;
         this.zone = round.header().zone();
     }
 
@@ -79,11 +80,25 @@ final class LoadRows {
     }
 
     private List<LoadRow> lines(LoadLine line) {
-        if (line.items().isEmpty()) {
-            return List.of(row(
-                    line, line.kind(), "", line.label(), quantity(line.quantity(), line.unit()), line.validUntil()));
+        return line.items().isEmpty()
+                ? List.of(bulk(line))
+                : line.items().stream().map(item -> serial(line, item)).toList();
+    }
+
+    /** What is counted out of a lot: the first lot that is in date and in service stands for it. */
+    private LoadRow bulk(LoadLine line) {
+        List<StoreItem> lots = round.store().ofKind(line.kind());
+        if (line.quantity() <= 0) {
+            return row(line, line.kind(), "", line.label(), quantity(0, line.unit()), Optional.empty());
         }
-        return line.items().stream().map(item -> serial(line, item)).toList();
+        String lot = lots.stream()
+                .filter(one -> one.expires().filter(load.date()::isAfter).isEmpty()
+                        && one.state() != StoreState.OUT_OF_SERVICE)
+                .findFirst()
+                .or(() -> lots.stream().findFirst())
+                .map(StoreItem::id)
+                .orElse(line.kind());
+        return row(line, lot, lot, line.label(), quantity(line.quantity(), line.unit()), line.validUntil());
     }
 
     private LoadRow serial(LoadLine line, String id) {
@@ -115,7 +130,7 @@ final class LoadRows {
             LoadLine line, String item, String serial, String what, String quantity, Optional<LocalDate> validTo) {
         Optional<LoadTick> tick = work.tick(load.date(), load.crew(), item);
         boolean none = line.quantity() <= 0;
-        List<String> against = none ? List.of() : refusal.apply(new LoadLineKey(load.date(), load.crew(), item));
+        List<TickObjection> objections = none || tick.isPresent() ? List.of() : against.apply(item);
         LoadRow.Box box = none ? LoadRow.Box.NONE : tick.isPresent() ? LoadRow.Box.TICKED : LoadRow.Box.OPEN;
         return new LoadRow(
                 line.container() + " / " + item,
@@ -125,12 +140,12 @@ final class LoadRows {
                 what,
                 quantity,
                 validTo.map(LocalDate::toString).orElse(""),
-                mark(none, tick, against),
-                none ? Words.of("kit.nothingThere") : tick.map(this::loaded).orElseGet(() -> open(item, against)),
+                mark(none, tick, objections),
+                none ? Words.of("kit.nothingThere") : tick.map(this::loaded).orElseGet(() -> open(item, objections)),
                 String.join(", ", line.forSites()));
     }
 
-    private static Mark mark(boolean none, Optional<LoadTick> tick, List<String> against) {
+    private static Mark mark(boolean none, Optional<LoadTick> tick, List<TickObjection> against) {
         if (none) {
             return Mark.NOT_PLANNED;
         }
@@ -148,8 +163,12 @@ final class LoadRows {
                 .orElse(said);
     }
 
-    private String open(String item, List<String> against) {
-        return against.isEmpty() ? state(item) : Words.of("kit.notFit", String.join("; ", against));
+    private String open(String item, List<TickObjection> objections) {
+        return objections.isEmpty()
+                ? state(item)
+                : Words.of(
+                        "kit.notFit",
+                        objections.stream().map(TickObjection::words).collect(Collectors.joining("; ")));
     }
 
     private String state(String id) {

@@ -61,10 +61,10 @@ final class RefusedPane extends VBox {
         setVisible(refused.isPresent());
         setManaged(refused.isPresent());
         refused.ifPresent(it -> {
-            head.setText(Words.of(model.canLetGo() ? "kit.refused" : "kit.notYet", it.what()));
+            head.setText(Words.of(it.canLetGo() ? "kit.refused" : "kit.notYet", it.what()));
             why.setText(String.join("\n", it.reasons()));
-            override.setVisible(model.canLetGo());
-            override.setManaged(model.canLetGo());
+            override.setVisible(it.canLetGo());
+            override.setManaged(it.canLetGo());
         });
     }
 }

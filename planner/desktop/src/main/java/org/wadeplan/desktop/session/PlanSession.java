@@ -7,6 +7,7 @@ import java.util.Set;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.Severity;
 import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.round.FieldLog;
 import org.wadeplan.planner.round.Round;
 
 /**
@@ -51,6 +52,14 @@ public record PlanSession(
 
     /** The week that people work by, as it stands after the last find. */
     public Optional<WeekInForce> inForce() {
-        return work.find().flatMap(FindReport::week).or(opened::inForce);
+        return work.find().map(FindReport::week).or(opened::inForce);
+    }
+
+    /** The round as it is known now: with a pest that was seen, and with the ticks that were made. */
+    public Optional<Round> known() {
+        return work.find().map(FindReport::round).or(this::round).map(round -> {
+            FieldLog log = round.log();
+            return round.with(new FieldLog(log.agreed(), log.baths(), log.cleanings(), work.ticks()));
+        });
     }
 }

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.wadeplan.desktop.work.WorkProgress;
 import org.wadeplan.geo.problem.DiskException;
+import org.wadeplan.planner.kit.TickOutcome;
+import org.wadeplan.planner.kit.TickRequest;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.reach.CandidateReport;
 import org.wadeplan.planner.round.LoadTick;
@@ -27,15 +29,17 @@ public interface RoundDesk {
     /** Searches a round's streams for candidate reaches, with every stretch that was ruled out. Writes nothing. */
     CandidateReport candidates(Round round, WorkProgress progress);
 
-    /** What stands in the way of loading an item or kit set with a crew on a day, in sentences; empty where nothing does. */
-    List<String> refusal(Round round, WeekInForce week, LoadLineKey line);
+    /** Judges whether a thing may be ticked as loaded. Writes nothing. */
+    TickOutcome check(Round round, WeekInForce week, TickRequest request);
 
     /**
-     * Keeps the ticks of load lists in the round folder, in place of those that lay there.
+     * Keeps ticks of load lists in the round folder; what else stands in the file stays.
      *
+     * @param before ticks as they are kept now
+     * @param after ticks as they are to be
      * @throws DiskException where they cannot be written
      */
-    void keepTicks(Path folder, List<LoadTick> ticks) throws DiskException;
+    void keepTicks(Path folder, List<LoadTick> before, List<LoadTick> after) throws DiskException;
 
     /** Follows a pest that somebody saw through the week: what was exposed, what changes, what can be ruled out. Writes nothing. */
     FindReport trace(Round round, WeekInForce week, SeenPest seen, WorkProgress progress);

@@ -195,7 +195,7 @@ public final class SessionModel {
             return true;
         }
         try {
-            desk.keepTicks(now.folder(), next.ticks());
+            desk.keepTicks(now.folder(), now.work().ticks(), next.ticks());
             return true;
         } catch (DiskException failure) {
             failed(failure);

@@ -3,6 +3,7 @@ package org.wadeplan.desktop.session;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.wadeplan.planner.kit.CrewDayLoad;
 import org.wadeplan.planner.kit.KitPlan;
 import org.wadeplan.planner.kit.Shortage;
@@ -33,9 +34,9 @@ public record WeekInForce(RoundPlan plan, boolean agreed) {
                 .findFirst();
     }
 
-    /** What a crew is short of on a day. */
+    /** What a crew is short of on a day, its vehicle first. */
     public List<Shortage> shortages(LocalDate date, String crew) {
-        return kit().shortages().stream()
+        return Stream.concat(kit().vehicles().stream(), kit().shortages().stream())
                 .filter(shortage ->
                         shortage.date().equals(date) && shortage.crews().contains(crew))
                 .toList();

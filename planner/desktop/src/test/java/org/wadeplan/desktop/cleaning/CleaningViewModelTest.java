@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.wadeplan.desktop.look.Fact;
+import org.wadeplan.desktop.session.FindReport;
 import org.wadeplan.desktop.session.InventedWeek;
 import org.wadeplan.desktop.session.SeenPest;
 import org.wadeplan.desktop.session.SessionModel;
@@ -164,7 +165,9 @@ class CleaningViewModelTest {
     void aFindFlagsSetsChangesTheirCleaningAndUndoTakesItBack() {
         SetSpan before = span("T2", SetState.TREATING);
         session.seen(new SeenPest("PEL", "LTW", InventedWeek.at(1, "09:00")));
-        assertThat(lane("T2").flagged()).contains("was in the Pell after the last clear visit");
+        assertThat(lane("T2").flagged())
+                .contains(new FindReport.Flag(true, "was in the Pell after the last clear visit"));
+        assertThat(cleaning.momentWords()).isEqualTo("Tue 09:00");
         assertThat(lane("K1").flagged()).isEmpty();
         assertThat(span("T2", SetState.TREATING).to()).isEqualTo(before.to().plus(Duration.ofMinutes(15)));
         assertThat(cleaning.findProperty().get())

@@ -57,10 +57,10 @@ class KitViewModelTest {
                         "kit set",
                         "K1",
                         "paper case",
-                        "record-sheet");
+                        "S1");
         assertThat(row("E2").validTo()).isEqualTo("2028-03-14");
         assertThat(row("E2").state()).isEqualTo("clean and dry");
-        assertThat(row("record-sheet").quantity()).isEqualTo("11 sheet");
+        assertThat(row("S1").quantity()).isEqualTo("11 sheet");
     }
 
     @Test
@@ -98,7 +98,7 @@ class KitViewModelTest {
         toggle("E2");
         assertThat(ticks()).isEmpty();
         assertThat(kit.refusedProperty().get().orElseThrow().reasons().get(0)).startsWith("Say first who loads");
-        assertThat(kit.canLetGo()).isFalse();
+        assertThat(kit.refusedProperty().get().orElseThrow().canLetGo()).isFalse();
     }
 
     @Test
@@ -107,8 +107,8 @@ class KitViewModelTest {
         toggle("P2");
         assertThat(ticks()).isEmpty();
         assertThat(kit.refusedProperty().get().orElseThrow().reasons())
-                .containsExactly("P2 is dirty (mud in the plug)");
-        assertThat(kit.canLetGo()).isTrue();
+                .containsExactly("P2 is dirty (mud in the plug). What to do: clean it.");
+        assertThat(kit.refusedProperty().get().orElseThrow().canLetGo()).isTrue();
     }
 
     @Test

@@ -13,6 +13,9 @@ import org.wadeplan.geo.problem.DiskException;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.geo.search.SearchWatch;
+import org.wadeplan.planner.kit.TickObjection;
+import org.wadeplan.planner.kit.TickOutcome;
+import org.wadeplan.planner.kit.TickRequest;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.reach.CandidateReport;
 import org.wadeplan.planner.reach.RoundSearch;
@@ -68,15 +71,30 @@ public final class StubDesk implements RoundDesk {
         return RoundSearch.search(round, SearchRequest.all(round.header().search()), SearchWatch.NONE);
     }
 
-    /** Battery pack 2 may not go. */
+    /** Battery pack 2 may not go, unless somebody lets it. */
     @Override
-    public List<String> refusal(Round round, WeekInForce week, LoadLineKey line) {
-        return line.item().equals("P2") ? List.of("P2 is dirty (mud in the plug)") : List.of();
+    public TickOutcome check(Round round, WeekInForce week, TickRequest request) {
+        List<TickObjection> against = !request.item().equals("P2")
+                ? List.of()
+                : List.of(new TickObjection(
+                        TickObjection.Ground.NOT_CLEAN_AND_DRY, "P2 is dirty (mud in the plug)", "clean it"));
+        if (!against.isEmpty() && request.override().isEmpty()) {
+            return new TickOutcome.Refused(against);
+        }
+        LoadTick tick = new LoadTick(
+                request.date(),
+                request.crew(),
+                request.item(),
+                request.at(),
+                request.by(),
+                request.override().map(TickRequest.TickOverride::by),
+                request.override().map(TickRequest.TickOverride::reason));
+        return new TickOutcome.Accepted(tick, against, List.of());
     }
 
     @Override
-    public void keepTicks(Path folder, List<LoadTick> ticks) throws DiskException {
-        asked.add("keep " + ticks.stream().map(LoadTick::item).toList());
+    public void keepTicks(Path folder, List<LoadTick> before, List<LoadTick> after) throws DiskException {
+        asked.add("keep " + after.stream().map(LoadTick::item).toList());
         if (diskFull) {
             throw new DiskException(folder, "the disk is full", "make room", new java.io.IOException("full"));
         }
@@ -93,8 +111,9 @@ public final class StubDesk implements RoundDesk {
                 List.of(
                         new FindReport.Section("Kit sets that were exposed", List.of("T2, from Mon 15:25 on")),
                         new FindReport.Section("Notices due", List.of())),
-                Map.of("T2", "was in the Pell after the last clear visit"),
-                Optional.of(new WeekInForce(InventedWeek.planWithLongerClean(), false)));
+                Map.of("T2", new FindReport.Flag(true, "was in the Pell after the last clear visit")),
+                round,
+                new WeekInForce(InventedWeek.planWithLongerClean(), false));
     }
 
     @Override

@@ -1,6 +1,5 @@
 package org.wadeplan.planner.decon.record;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Comparator;
@@ -16,14 +15,12 @@ import org.wadeplan.planner.round.Round;
  */
 public final class BathAge {
 
-    public static final Duration UNUSED_KEEPS = Duration.ofDays(7);
-
     private BathAge() {}
 
     /** The first moment at which it may no longer be used. */
     public static Instant expires(Round round, BathRecord bath) {
         ZoneId zone = round.header().zone();
-        Instant unused = bath.madeAt().plus(UNUSED_KEEPS);
+        Instant unused = bath.madeAt().plus(BathRecord.UNUSED_KEEPS);
         Optional<Instant> used = firstUse(round.log().cleanings(), bath).map(first -> first.atZone(zone)
                 .toLocalDate()
                 .plusDays(1)

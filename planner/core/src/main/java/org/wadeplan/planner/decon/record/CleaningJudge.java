@@ -71,7 +71,8 @@ public final class CleaningJudge {
         faults.addAll(secondPerson(record));
         List<Recipe> recipes = new ArrayList<>();
         faults.addAll(readings(record, recipes));
-        return set.filter(one -> !recipes.isEmpty())
+        boolean lasted = record.endedAt().isAfter(record.startedAt());
+        return set.filter(one -> lasted && !recipes.isEmpty())
                 .map(one -> withPairs(record, faults, recipes, one, pests))
                 .orElseGet(() -> judgement(record, List.of(), faults, Set.of()));
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Water;
 import org.wadeplan.planner.week.Activity;
 import org.wadeplan.planner.week.WeekPlan;
@@ -31,6 +32,16 @@ public final class KitExposures {
                         Instant.MIN,
                         set.wetSince().orElse(Instant.MIN)));
             }
+        }
+        for (StoreItem item : round.store().items()) {
+            item.kitSet().ifPresent(set -> item.detail()
+                    .exposedTo()
+                    .forEach(water -> exposures.add(new KitExposure(
+                            set,
+                            water,
+                            "before the round, on " + item.id(),
+                            Instant.MIN,
+                            item.detail().wetSince().orElse(Instant.MIN)))));
         }
         week.crewDays().forEach(day -> day.visits().forEach(visit -> add(exposures, round, visit)));
         exposures.sort(Comparator.comparing(KitExposure::from)

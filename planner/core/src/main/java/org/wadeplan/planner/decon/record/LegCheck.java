@@ -3,8 +3,10 @@ package org.wadeplan.planner.decon.record;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.wadeplan.planner.decon.PestsAtWater;
@@ -43,9 +45,9 @@ final class LegCheck {
 
     /** @param own judgements of the set's records that began before the moment */
     ReleaseAnswer answer(List<KitExposure> touched, List<CleaningJudgement> own) {
-        state(touched, own);
+        state(touched);
         Clearance clearance = new Clearance(own);
-        touched.forEach(exposure -> exposure(exposure, clearance));
+        byWater(touched).forEach(exposure -> exposure(exposure, clearance));
         touched.stream()
                 .max(Comparator.comparing(KitExposure::until))
                 .filter(last -> touched.stream().anyMatch(one -> !one.water().equals(toWater)))
@@ -68,6 +70,21 @@ final class LegCheck {
                 List.of());
     }
 
+    /** One exposure for each water, until the set last came out of it: what cleans it after that, cleans it of all before. */
+    private static List<KitExposure> byWater(List<KitExposure> touched) {
+        Map<String, KitExposure> last = new LinkedHashMap<>();
+        for (KitExposure one : touched) {
+            last.merge(one.water(), one, LegCheck::together);
+        }
+        return List.copyOf(last.values());
+    }
+
+    private static KitExposure together(KitExposure first, KitExposure second) {
+        String where = first.where().equals(second.where()) ? first.where() : first.where() + ", " + second.where();
+        Instant until = first.until().isAfter(second.until()) ? first.until() : second.until();
+        return new KitExposure(first.kitSet(), first.water(), where, first.from(), until);
+    }
+
     private Optional<Instant> earliest() {
         if (missing.isEmpty()) {
             return Optional.of(at);
@@ -76,18 +93,18 @@ final class LegCheck {
     }
 
     /** What the store says of the set before anything was done in the round. */
-    private void state(List<KitExposure> touched, List<CleaningJudgement> own) {
+    private void state(List<KitExposure> touched) {
         if (set.state() == StoreState.OUT_OF_SERVICE) {
             never(set.id() + " is out of service"
                     + set.note().map(note -> ": " + note).orElse(""));
         }
         boolean unknownPast = set.state() != StoreState.CLEAN_DRY
                 && set.state() != StoreState.OUT_OF_SERVICE
-                && set.exposedTo().isEmpty()
-                && own.stream().noneMatch(CleaningJudgement::accepted);
+                && set.exposedTo().isEmpty();
         if (unknownPast) {
-            never(set.id() + " began the round as " + Words.lower(set.state()).replace('_', '-')
-                    + ", and where it has been is not on file");
+            never(
+                    set.id() + " began the round as " + Words.lower(set.state()).replace('_', '-')
+                            + ", and where it has been is not on file: nothing can be cleared before somebody writes that down");
         }
         touched.stream()
                 .filter(one -> one.until().isAfter(at))

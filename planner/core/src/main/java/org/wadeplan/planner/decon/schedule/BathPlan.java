@@ -18,4 +18,13 @@ public record BathPlan(BenchPlan bench, List<PlannedBath> baths, List<BathStock>
         List<PlannedBath> baths = PlannedBaths.of(round, bench.tasks());
         return new BathPlan(bench, baths, StockCount.of(round, week, baths));
     }
+
+    /** What concerns one kit set: its cleanings, the baths it lies in; the stock stays that of the whole week. */
+    public BathPlan only(String kitSet) {
+        List<PlannedBath> its = baths.stream()
+                .filter(bath ->
+                        bath.uses().stream().anyMatch(use -> use.kitSet().equals(kitSet)))
+                .toList();
+        return new BathPlan(bench.only(kitSet), its, stock);
+    }
 }

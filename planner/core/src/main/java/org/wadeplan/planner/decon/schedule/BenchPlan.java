@@ -29,6 +29,19 @@ public record BenchPlan(List<BenchTask> tasks, List<BenchBound> bounds, List<Ben
         return new BenchPlan(tasks, BenchBound.of(tasks), gains(requests, resources, tasks), later(tasks, week));
     }
 
+    /** What concerns one kit set; the use of the places stays that of the whole week. */
+    BenchPlan only(String kitSet) {
+        return new BenchPlan(
+                tasks.stream().filter(task -> task.kitSet().equals(kitSet)).toList(),
+                bounds,
+                gains.stream()
+                        .filter(gain -> gain.task().kitSet().equals(kitSet))
+                        .toList(),
+                later.stream()
+                        .filter(late -> late.task().kitSet().equals(kitSet))
+                        .toList());
+    }
+
     private static List<BenchGain> gains(
             List<BenchRequest> requests, List<DeconResource> resources, List<BenchTask> asPlanned) {
         List<BenchRequest> soonest =

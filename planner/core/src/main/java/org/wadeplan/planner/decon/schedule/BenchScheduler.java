@@ -31,7 +31,6 @@ final class BenchScheduler {
     private BenchScheduler(List<DeconResource> all) {
         for (DeconResource resource : all) {
             resources.put(resource.id(), resource);
-            places.put(resource.id(), new Turns(resource.capacityKitSets()));
         }
     }
 
@@ -74,7 +73,8 @@ final class BenchScheduler {
             Optional<DeconResource> where = resource(stay.get(0));
             Instant start = at;
             if (where.isPresent()) {
-                Turns turns = places.get(where.get().id());
+                DeconResource place = where.get();
+                Turns turns = places.computeIfAbsent(place.id(), id -> new Turns(place.capacityKitSets()));
                 start = turns.next(at);
                 turns.take(start.plus(length(stay)));
             }

@@ -57,6 +57,11 @@ final class StockCount {
                         .filter(lot -> !inDate(lot, first))
                         .mapToDouble(StoreItem::quantity)
                         .sum(),
+                lots(product).stream()
+                        .filter(lot -> inDate(lot, first))
+                        .mapToDouble(lot -> StockShare.of(lot, first))
+                        .min()
+                        .orElse(1),
                 missing(days),
                 days,
                 optional,
@@ -96,7 +101,8 @@ final class StockCount {
             double needed = amounts.stream()
                     .mapToDouble(amount -> amount.quantity().orElse(0))
                     .sum();
-            days.add(new BathStock.Day(day, amounts.size(), needed, needed - taken(product, day, needed, used)));
+            double taken = taken(product, day, needed, used);
+            days.add(new BathStock.Day(day, amounts.size(), rounded(needed), rounded(needed - taken)));
         });
         return List.copyOf(days);
     }
@@ -140,10 +146,15 @@ final class StockCount {
     }
 
     private static double needed(List<BathStock.Day> days) {
-        return days.stream().mapToDouble(BathStock.Day::needed).sum();
+        return rounded(days.stream().mapToDouble(BathStock.Day::needed).sum());
     }
 
     private static double missing(List<BathStock.Day> days) {
-        return days.stream().mapToDouble(BathStock.Day::shortBy).sum();
+        return rounded(days.stream().mapToDouble(BathStock.Day::shortBy).sum());
+    }
+
+    /** To a hundredth of a gram, so that no shortage is made of what sums of fractions leave over. */
+    private static double rounded(double quantity) {
+        return Math.round(quantity * 100_000) / 100_000.0;
     }
 }

@@ -51,7 +51,7 @@ public record FindSpan(Find find, Optional<LocalDate> lastClear, List<WaterPest>
     }
 
     /** The round with the pest known there. */
-    Round applied(Round round) {
+    public Round applied(Round round) {
         Biosecurity now = round.biosecurity();
         List<WaterPest> rows = new ArrayList<>(now.waterPests());
         rows.add(new WaterPest(

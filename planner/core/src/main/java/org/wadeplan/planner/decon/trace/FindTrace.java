@@ -40,6 +40,16 @@ public final class FindTrace {
         return new FindTrace(round, plan, find).report();
     }
 
+    /** The plan as it stands with the pest known: its later cleanings longer where they have to be. */
+    public static RoundPlan planAfter(Round round, RoundPlan plan, Find find) {
+        FindTrace trace = new FindTrace(round, plan, find);
+        Round known = trace.span.applied(round);
+        ExposureLedger ledger = ExposureLedger.of(round, plan.week(), plan.kit());
+        List<ChangedCleaning> changes =
+                new CleaningRecheck(known, ledger, trace.span).of(plan.week().decon());
+        return trace.with(known, WeekShift.of(plan.week(), changes));
+    }
+
     private TraceReport report() {
         Round known = span.applied(round);
         ExposureLedger ledger = ExposureLedger.of(round, plan.week(), plan.kit());

@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wadeplan.planner.ReferenceTable;
-import org.wadeplan.planner.files.DemoRound;
+import org.wadeplan.planner.files.ShippedTables;
 import org.wadeplan.planner.round.GearClass;
 
 /** Wet bulb against published values; evaporation, hours and days against tables that were worked out apart. */
@@ -18,7 +18,7 @@ class DryingReferenceTest {
     }
 
     private static GearClass gear(String id) {
-        return DemoRound.resolved().biosecurity().gear().stream()
+        return ShippedTables.gearClasses().stream()
                 .filter(gear -> gear.id().equals(id))
                 .findFirst()
                 .orElseThrow();

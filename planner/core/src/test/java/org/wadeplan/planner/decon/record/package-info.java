@@ -1,0 +1,4 @@
+@NullMarked
+package org.wadeplan.planner.decon.record;
+
+import org.jspecify.annotations.NullMarked;

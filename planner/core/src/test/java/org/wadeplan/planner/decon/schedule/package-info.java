@@ -1,0 +1,4 @@
+@NullMarked
+package org.wadeplan.planner.decon.schedule;
+
+import org.jspecify.annotations.NullMarked;
