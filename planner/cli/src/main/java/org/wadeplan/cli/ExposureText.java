@@ -59,6 +59,7 @@ final class ExposureText {
                             span.until().map(this::clock).orElse("-"),
                             span.state().word(),
                             span.why()
+                                    + dry(lane, span.from())
                                     + span.breach()
                                             .map(breach -> " (AGAINST THE RULES: " + breach + ")")
                                             .orElse(""));

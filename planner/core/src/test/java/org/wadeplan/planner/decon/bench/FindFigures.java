@@ -43,8 +43,7 @@ final class FindFigures implements DeconFigures {
     public List<DeconFigure> measured() {
         Round round = DemoRound.troubled();
         RoundPlan plan = plan(round);
-        Find find = new Find(
-                "TOL", "LTW", Instant.parse("2027-09-07T17:20:00Z"), Optional.empty(), Optional.empty());
+        Find find = new Find("TOL", "LTW", Instant.parse("2027-09-07T17:20:00Z"), Optional.empty(), Optional.empty());
         int legs = 0;
         double bestS = Double.POSITIVE_INFINITY;
         for (int i = 0; i < WARM_UPS + 3; i++) {

@@ -45,7 +45,9 @@ class DryingForecastTest {
                 Optional.empty(),
                 Optional.empty());
 
-        assertThat(new DryingForecast(ROUND).of(rope, Instant.parse("2027-09-07T19:20:00Z")).slowest())
+        assertThat(new DryingForecast(ROUND)
+                        .of(rope, Instant.parse("2027-09-07T19:20:00Z"))
+                        .slowest())
                 .isEqualTo("fyke (the slowest of its material; no gear class on file)");
     }
 
