@@ -9,7 +9,7 @@ public final class DeconBench {
 
     private static final String ROW = "%-58s %-10s %12s %12s %8s  %s%n";
 
-    private static final List<DeconFigures> ALL = List.of(new ChoiceFigures());
+    private static final List<DeconFigures> ALL = List.of(new ChoiceFigures(), new FindFigures());
 
     private DeconBench() {}
 
