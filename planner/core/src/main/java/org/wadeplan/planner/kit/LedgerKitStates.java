@@ -64,10 +64,9 @@ final class LedgerKitStates implements KitStates {
 
     @Override
     public Optional<String> restsOn(String id, Instant at) {
-        Optional<Treated> last = ledger.lane(id)
-                .flatMap(lane -> lane.treated().stream()
-                        .filter(one -> !one.start().isAfter(at))
-                        .max(Comparator.comparing(Treated::start)));
+        Optional<Treated> last = ledger.lane(id).flatMap(lane -> lane.treated().stream()
+                .filter(one -> !one.start().isAfter(at))
+                .max(Comparator.comparing(Treated::start)));
         return last.map(one -> one.onRecord()
                 ? "the cleaning on record: " + one.what() + ", " + one.by()
                 : "the plan: nobody recorded the cleaning of " + KitWords.moment(one.start(), zone));

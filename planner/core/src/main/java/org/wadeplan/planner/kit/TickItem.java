@@ -67,15 +67,14 @@ final class TickItem {
 
     private Optional<TickObjection> byLedger(String id, CrewDay day, Instant at) {
         List<String> waters = day.visits().stream()
-                .filter(visit -> visit.kitSets().contains(id)
-                        || round.store().kitSet(id).isEmpty())
+                .filter(visit ->
+                        visit.kitSets().contains(id) || round.store().kitSet(id).isEmpty())
                 .flatMap(visit -> visit.site().flatMap(round::site).flatMap(round::waterOf).stream())
                 .map(Water::id)
                 .distinct()
                 .toList();
         return states.against(id, at, waters)
-                .map(words -> new TickObjection(
-                        Ground.NOT_CLEAN_AND_DRY, words, "clean and dry it, or take another"));
+                .map(words -> new TickObjection(Ground.NOT_CLEAN_AND_DRY, words, "clean and dry it, or take another"));
     }
 
     List<String> remarks(TickRequest request) {

@@ -113,10 +113,11 @@ final class FindPage {
         return stays.isEmpty()
                 ? ""
                 : Words.of(
-                        key,
-                        stays.stream()
-                                .map(stay -> stay.where() + " " + clock.at(stay.from()))
-                                .collect(Collectors.joining(", "))) + " ";
+                                key,
+                                stays.stream()
+                                        .map(stay -> stay.where() + " " + clock.at(stay.from()))
+                                        .collect(Collectors.joining(", ")))
+                        + " ";
     }
 
     private String spread(TraceReport.Spread spread) {
@@ -164,7 +165,8 @@ final class FindPage {
         Map<String, FindReport.Flag> flagged = new LinkedHashMap<>();
         report.exposed().stream()
                 .filter(kit -> !kit.item())
-                .forEach(kit -> flagged.put(kit.id(), new FindReport.Flag(!kit.before().isEmpty(), exposed(kit))));
+                .forEach(kit ->
+                        flagged.put(kit.id(), new FindReport.Flag(!kit.before().isEmpty(), exposed(kit))));
         return flagged;
     }
 }

@@ -218,8 +218,7 @@ public final class KitViewModel {
         }
         overrideBy.set("");
         overrideReason.set("");
-        outcome(row.item(), Optional.empty())
-                .ifPresent(outcome -> outcome.fold(this::keep, no -> refuse(row, no)));
+        outcome(row.item(), Optional.empty()).ifPresent(outcome -> outcome.fold(this::keep, no -> refuse(row, no)));
     }
 
     private boolean refuse(LoadRow row, TickOutcome.Refused no) {
@@ -263,7 +262,10 @@ public final class KitViewModel {
         Instant now = clock.instant();
         return inWeek(week, now)
                 ? now
-                : week.week().crewDay(day.crew(), day.date()).map(CrewDay::start).orElse(now);
+                : week.week()
+                        .crewDay(day.crew(), day.date())
+                        .map(CrewDay::start)
+                        .orElse(now);
     }
 
     private boolean inWeek(WeekInForce week, Instant now) {
@@ -284,10 +286,8 @@ public final class KitViewModel {
         }
         TickRequest.TickOverride override = new TickRequest.TickOverride(
                 overrideBy.get().strip(), overrideReason.get().strip());
-        refused.get()
-                .filter(Refused::canLetGo)
-                .ifPresent(it -> outcome(it.row().item(), Optional.of(override))
-                        .ifPresent(outcome -> outcome.fold(this::keep, no -> refuse(it.row(), no))));
+        refused.get().filter(Refused::canLetGo).ifPresent(it -> outcome(it.row().item(), Optional.of(override))
+                .ifPresent(outcome -> outcome.fold(this::keep, no -> refuse(it.row(), no))));
     }
 
     /** The tick has the time at which it was made, whatever time was looked at. */
@@ -304,7 +304,8 @@ public final class KitViewModel {
         boolean kept = model.keep(work().with(made));
         if (kept) {
             refused.set(Optional.empty());
-            model.say(Words.of("kit.in", tick.item(), String.join(" ", accepted.remarks())).strip());
+            model.say(Words.of("kit.in", tick.item(), String.join(" ", accepted.remarks()))
+                    .strip());
         }
         return kept;
     }

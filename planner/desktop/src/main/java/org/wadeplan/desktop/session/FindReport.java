@@ -14,12 +14,7 @@ import org.wadeplan.planner.round.Round;
  * @param week the week with its cleanings worked out anew
  */
 public record FindReport(
-        SeenPest seen,
-        String title,
-        List<Section> sections,
-        Map<String, Flag> flagged,
-        Round round,
-        WeekInForce week) {
+        SeenPest seen, String title, List<Section> sections, Map<String, Flag> flagged, Round round, WeekInForce week) {
 
     /**
      * Why a kit set is flagged.
