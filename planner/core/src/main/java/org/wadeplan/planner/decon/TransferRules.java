@@ -125,8 +125,9 @@ public final class TransferRules {
     private Turnaround sameWater(KitSet kitSet, String water, PestsAtWater pests) {
         List<DeconStep> steps = choice.sequence().sameWater();
         Tier tier = Tier.of(pests.worst(), Tier.Way.SAME_WATER_DOWNSTREAM);
-        String reason = "Same water, so nothing is carried to another one: check and rinse only. Tier " + tier + ": "
-                + tier.asks() + ", going downstream. Upstream across a barrier clean as for another water.";
+        String reason = "Same water, so nothing is carried to another one: check and rinse only. Tier " + tier
+                + ", downstream within one water: " + tier.asks()
+                + ". Going upstream across a barrier, clean as for another water.";
         return new Turnaround(
                 kitSet.id(),
                 water,
