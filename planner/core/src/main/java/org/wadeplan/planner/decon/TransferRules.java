@@ -13,6 +13,7 @@ import org.wadeplan.planner.round.DeconRule;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Store;
+import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Water;
 
 /**
@@ -76,6 +77,11 @@ public final class TransferRules {
         return asked.possible()
                 ? asked
                 : asked.saying(new WaysOut(this, store.kitSets()).words(kitSet, asked, fromWaters));
+    }
+
+    /** What one item outside the kit sets needs, by what it bears. */
+    public Turnaround needed(KitSet itself, StoreItem item, Collection<String> fromWaters, String toWater) {
+        return needed(itself, List.of(ItemKind.alone(item, biosecurity.gear())), fromWaters, toWater);
     }
 
     /** The same for some of the items of a set, without ways out. */

@@ -26,6 +26,7 @@ final class CleaningSheet extends Pane {
     private final double gutterPx;
     private final double pxPerMin;
     private final double headPx;
+    private final int everyH;
     private final Pane gutter = new Pane();
     private final Pane head = new Pane();
     private final Pane arrow = new Pane();
@@ -43,8 +44,9 @@ final class CleaningSheet extends Pane {
         this.picture = picture;
         this.em = em;
         this.gutterPx = em * 8.2;
-        this.headPx = em * 4.9;
         this.pxPerMin = Math.max(0.02, (widthPx - gutterPx - em) / picture.wholeMin());
+        this.everyH = pxPerMin * 60 > em * 3.4 ? 1 : pxPerMin * 60 * 3 > em * 3.4 ? 3 : 6;
+        this.headPx = hoursFit() ? em * 4.9 : em * 3.4;
         getStyleClass().add("week-sheet");
         gutter.getStyleClass().add("week-gutter");
         head.getStyleClass().add("week-hours");
@@ -91,7 +93,7 @@ final class CleaningSheet extends Pane {
     }
 
     private double lane(SetLane lane, double top) {
-        double height = em * 2.3;
+        double height = em * 2.1;
         Label name = new Label(lane.kitSet() + "  " + lane.purpose());
         name.getStyleClass().add("lane-crew");
         name.setManaged(false);
@@ -113,7 +115,7 @@ final class CleaningSheet extends Pane {
             spans.add(node);
             getChildren().add(node);
         }
-        return top + height + em * 0.3;
+        return top + height + em * 0.25;
     }
 
     private double bench(BenchLane bench, double top) {
@@ -173,8 +175,6 @@ final class CleaningSheet extends Pane {
     }
 
     private void days() {
-        int everyH = pxPerMin * 60 * 3 > em * 3.4 ? pxPerMin * 60 > em * 3.4 ? 1 : 3 : 6;
-        boolean hours = pxPerMin * 60 * everyH > em * 3;
         for (LocalDate date : picture.dates()) {
             double from = x(date.atStartOfDay(picture.zone()).toInstant());
             double to = x(date.plusDays(1).atStartOfDay(picture.zone()).toInstant());
@@ -189,13 +189,17 @@ final class CleaningSheet extends Pane {
                         .atZone(picture.zone())
                         .toInstant());
                 line(at, "grid");
-                if (hours) {
+                if (hoursFit()) {
                     head.getChildren().add(hourWords(hour, at));
                 }
             }
         }
         head.resize(getWidth(), headPx);
         head.setPrefSize(x(picture.to()), headPx);
+    }
+
+    private boolean hoursFit() {
+        return pxPerMin * 60 * everyH > em * 2.6;
     }
 
     private Label hourWords(int hour, double at) {

@@ -42,7 +42,7 @@ public final class CleaningView extends BorderPane {
         below.setDividerPositions(0.44);
         SplitPane split = new SplitPane(picture, below);
         split.setOrientation(Orientation.VERTICAL);
-        split.setDividerPositions(0.58);
+        split.setDividerPositions(0.6);
         setTop(new TimerStrip(model.timers()));
         setCenter(split);
     }
@@ -122,7 +122,7 @@ public final class CleaningView extends BorderPane {
         sets.getColumns().add(Tables.column("cleaning.since", 5.4, SetRow::since));
         sets.getColumns().add(Tables.column("cleaning.until", 5.4, SetRow::until));
         sets.getColumns().add(Tables.column("cleaning.waters", 7, SetRow::waters));
-        sets.getColumns().add(Tables.column("cleaning.find", 12, SetRow::find));
+        sets.getColumns().add(Tables.wholeColumn("cleaning.find", 12, SetRow::find));
         Tables.growWith(sets, text);
         Tables.follow(
                 sets,

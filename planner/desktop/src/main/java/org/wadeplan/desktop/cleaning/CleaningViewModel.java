@@ -311,7 +311,7 @@ public final class CleaningViewModel {
     /** Which week the lanes follow; empty where there is none. */
     public String basis() {
         return shown.flatMap(PlanSession::inForce)
-                .map(week -> Words.of(week.agreed() ? "basis.agreed" : "basis.planned"))
+                .map(week -> Words.of(week.agreed() ? "basis.agreedShort" : "basis.plannedShort"))
                 .orElse("");
     }
 

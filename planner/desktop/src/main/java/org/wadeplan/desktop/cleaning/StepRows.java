@@ -86,6 +86,6 @@ record StepRows(List<StepRow> rows, List<Fact> cautions) {
 
     private static String span(Instant from, Instant to, ZoneId zone) {
         boolean sameDay = LocalDate.ofInstant(from, zone).equals(LocalDate.ofInstant(to, zone));
-        return Times.clock(from, zone) + "–" + (sameDay ? Times.clock(to, zone) : Times.dayClock(to, zone));
+        return Times.clock(from, zone) + " – " + (sameDay ? Times.clock(to, zone) : Times.dayClock(to, zone));
     }
 }

@@ -41,12 +41,13 @@ final class StepsView extends BorderPane {
         table.setId("step-table");
         table.setAccessibleText(Words.of("cleaning.stepsSpoken"));
         table.setPlaceholder(Tables.empty("cleaning.chooseCleaning"));
-        table.getColumns().add(Tables.column("cleaning.when", 7.2, StepRow::when));
+        table.getColumns().add(Tables.atLeast(5.4, Tables.wholeColumn("cleaning.when", 7.2, StepRow::when)));
         table.getColumns().add(Tables.wholeColumn("cleaning.step", 14, StepRow::step));
-        table.getColumns().add(Tables.wholeColumn("cleaning.minutes", 5.4, StepRow::minutes));
-        table.getColumns().add(Tables.wholeColumn("cleaning.where", 7, StepRow::where));
+        table.getColumns().add(Tables.atLeast(5.2, Tables.wholeColumn("cleaning.minutes", 5.4, StepRow::minutes)));
+        table.getColumns().add(Tables.atLeast(5.2, Tables.wholeColumn("cleaning.where", 7, StepRow::where)));
         table.getColumns().add(Tables.wholeColumn("cleaning.amounts", 15, StepRow::amounts));
         table.getColumns().forEach(column -> column.setSortable(false));
+        Tables.shareWidth(table);
         Tables.growWith(table, text);
         Tables.follow(
                 table,

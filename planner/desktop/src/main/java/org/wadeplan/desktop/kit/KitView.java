@@ -29,7 +29,7 @@ public final class KitView extends BorderPane {
         shortages = new FactsView("kit-shortages", model.shortagesProperty(), "kit.nothingShort");
         shortages.getStyleClass().add("kit-shortages");
         table = new LoadTable(model, text);
-        setTop(new VBox(chooser(model, tick), shortages));
+        setTop(new VBox(chooser(model, tick), basis(model), shortages));
         setCenter(table);
         setBottom(new RefusedPane(model));
         model.rowsProperty().addListener(change -> hideShortages(model));
@@ -72,6 +72,16 @@ public final class KitView extends BorderPane {
         return row;
     }
 
+    private static Label basis(KitViewModel model) {
+        Label basis = new Label();
+        basis.setId("kit-basis");
+        basis.getStyleClass().add("basis");
+        basis.setWrapText(true);
+        model.rowsProperty().addListener(change -> basis.setText(model.basis()));
+        basis.setText(model.basis());
+        return basis;
+    }
+
     private void days(KitViewModel model) {
         if (!List.copyOf(crewDay.getItems()).equals(model.crewDaysProperty().get())) {
             crewDay.getItems().setAll(model.crewDaysProperty().get());
@@ -109,14 +119,9 @@ public final class KitView extends BorderPane {
             bar.setProgress(model.share());
             bar.setVisible(!model.progress().isEmpty());
         };
-        Label basis = new Label();
-        basis.setId("kit-basis");
-        basis.setMinWidth(USE_PREF_SIZE);
-        model.rowsProperty().addListener(change -> basis.setText(model.basis()));
-        basis.setText(model.basis());
         model.rowsProperty().addListener(change -> show.run());
         show.run();
-        HBox progress = new HBox(words, bar, basis);
+        HBox progress = new HBox(words, bar);
         progress.getStyleClass().add("pair");
         return progress;
     }

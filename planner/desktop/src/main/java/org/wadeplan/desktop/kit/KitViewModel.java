@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,6 +46,9 @@ public final class KitViewModel {
     private final StringProperty overrideBy = new SimpleStringProperty("");
     private final StringProperty overrideReason = new SimpleStringProperty("");
     private final Map<String, String> loaders = new TreeMap<>();
+    /** What stands against each item of the chosen crew-day, as long as nothing but ticks of it changes. */
+    private final Map<String, List<TickObjection>> against = new HashMap<>();
+
     private Optional<PlanSession> shown = Optional.empty();
 
     /**
@@ -110,7 +114,12 @@ public final class KitViewModel {
     private void follow(Optional<PlanSession> now) {
         boolean other = !now.map(PlanSession::opened).equals(shown.map(PlanSession::opened));
         boolean same = now.map(PlanSession::work).equals(shown.map(PlanSession::work));
+        boolean otherFind = !now.map(it -> it.work().find())
+                .equals(shown.map(it -> it.work().find()));
         shown = now;
+        if (other || otherFind) {
+            against.clear();
+        }
         if (other || !same) {
             List<CrewDayChoice> days = now.flatMap(PlanSession::inForce)
                     .map(week -> week.week().crewDays().stream()
@@ -146,6 +155,7 @@ public final class KitViewModel {
             loader.set(loaders.getOrDefault(day.crew(), ""));
             selected.set(Optional.empty());
             refused.set(Optional.empty());
+            against.clear();
             fill();
         }
     }
@@ -164,7 +174,9 @@ public final class KitViewModel {
         shortages.set(ShortageFact.of(week.get(), day.date(), day.crew()));
         rows.set(week.get()
                 .load(day.date(), day.crew())
-                .map(load -> new LoadRows(round.get(), load, work(), this::against).rows())
+                .map(load -> new LoadRows(
+                                round.get(), load, work(), item -> against.computeIfAbsent(item, this::against))
+                        .rows())
                 .orElse(List.of()));
         if (row().isEmpty()) {
             selected.set(rows.get().stream()

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wadeplan.desktop.look.Mark;
 import org.wadeplan.desktop.session.DayWork;
@@ -27,6 +26,8 @@ import org.wadeplan.planner.round.StoreState;
 
 /** The load list of one crew-day, container by container, a line for each serial. */
 final class LoadRows {
+
+    private static final int LONGEST_REASON = 90;
 
     private final Round round;
     private final CrewDayLoad load;
@@ -164,11 +165,21 @@ final class LoadRows {
     }
 
     private String open(String item, List<TickObjection> objections) {
-        return objections.isEmpty()
-                ? state(item)
-                : Words.of(
-                        "kit.notFit",
-                        objections.stream().map(TickObjection::words).collect(Collectors.joining("; ")));
+        if (objections.isEmpty()) {
+            return state(item);
+        }
+        String first = shortened(objections.get(0).words());
+        int more = objections.size() - 1;
+        return Words.of("kit.notFit", first) + (more == 0 ? "" : " " + Words.count("count.moreReason", more));
+    }
+
+    /** The list has room for the beginning; a tick shows the whole. */
+    private static String shortened(String words) {
+        if (words.length() <= LONGEST_REASON) {
+            return words;
+        }
+        int space = words.lastIndexOf(' ', LONGEST_REASON);
+        return words.substring(0, space > 0 ? space : LONGEST_REASON) + " …";
     }
 
     private String state(String id) {

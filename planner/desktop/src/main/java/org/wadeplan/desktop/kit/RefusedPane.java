@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.beans.property.StringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -37,7 +38,11 @@ final class RefusedPane extends VBox {
                         field("kit-override-by", "kit.overrideBy", 12, model.overrideByProperty()),
                         field("kit-override-reason", "kit.overrideReason", 28, model.overrideReasonProperty()),
                         go);
-        getChildren().addAll(head, why, override);
+        ScrollPane reasons = new ScrollPane(why);
+        reasons.setFitToWidth(true);
+        reasons.getStyleClass().add("refused-reasons");
+        reasons.setAccessibleText(Words.of("kit.reasonsSpoken"));
+        getChildren().addAll(head, reasons, override);
         model.refusedProperty().addListener((property, before, now) -> show(now));
         show(model.refusedProperty().get());
     }

@@ -38,6 +38,8 @@ public final class FactsView extends ScrollPane {
         for (Fact fact : facts) {
             Label head = new Label(fact.head());
             head.getStyleClass().add("fact-head");
+            head.setWrapText(true);
+            head.setMinHeight(USE_PREF_SIZE);
             Label words = new Label(fact.text());
             words.setWrapText(true);
             words.setMinHeight(USE_PREF_SIZE);

@@ -57,6 +57,17 @@ public final class Tables {
                         column.setPrefWidth(column.getPrefWidth() * now.doubleValue() / before.doubleValue())));
     }
 
+    /** The columns share the table's whole width, so that none lies out of sight; texts go on in further lines. */
+    public static void shareWidth(TableView<?> table) {
+        table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
+    }
+
+    /** The column never gets narrower than that. */
+    public static <R, C> TableColumn<R, C> atLeast(double widthEm, TableColumn<R, C> column) {
+        column.setMinWidth(widthEm * TextSize.USUAL_PX);
+        return column;
+    }
+
     public static Label empty(String key) {
         Label label = new Label(Words.of(key));
         label.setWrapText(true);

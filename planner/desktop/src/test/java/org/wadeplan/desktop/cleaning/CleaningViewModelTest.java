@@ -113,7 +113,7 @@ class CleaningViewModelTest {
         cleaning.select(span("K1", SetState.TREATING).id());
         assertThat(cleaning.stepRowsProperty().get())
                 .extracting(StepRow::when)
-                .containsExactly("17:15–17:35", "17:35–17:50", "17:50–Tue 05:50");
+                .containsExactly("17:15 – 17:35", "17:35 – 17:50", "17:50 – Tue 05:50");
         StepRow soak = cleaning.stepRowsProperty().get().get(1);
         assertThat(soak.where()).isEqualTo("hot-dip bay");
         assertThat(soak.amounts()).startsWith("50 °C; start at ");
