@@ -44,12 +44,7 @@ public record CleaningSheet(
      * @param bears what they bear, and what is never used on them, in words
      * @param barred what of this cleaning may not be used on them, with why; none where all of it may
      */
-    public record Items(String words, String material, String bears, List<String> barred) {
-
-        Items named(String itsWords) {
-            return new Items(itsWords, material, bears, barred);
-        }
-    }
+    public record Items(String words, String material, String bears, List<String> barred) {}
 
     public static CleaningSheet of(Round round, WeekPlan week, BathPlan plan, DeconTask task) {
         Optional<BenchTask> bench = plan.bench().tasks().stream()
@@ -81,21 +76,23 @@ public record CleaningSheet(
                 .distinct()
                 .sorted(Recipe.ORDER)
                 .toList();
-        List<Items> kinds = new TransferRules(round)
+        return alike(new TransferRules(round)
                 .itemsOf(set.get()).stream()
                         .map(kind -> items(round, task.kitSet(), kind, recipes))
-                        .toList();
-        return alikeTogether(kinds);
+                        .toList());
     }
 
-    /** Few rows, so that the sheet stays on one page. */
-    private static List<Items> alikeTogether(List<Items> kinds) {
-        Map<Items, List<String>> alike = new LinkedHashMap<>();
-        kinds.forEach(kind -> alike.computeIfAbsent(kind.named(""), key -> new ArrayList<>())
-                .add(kind.words()));
-        return alike.entrySet().stream()
-                .map(entry -> entry.getKey().named(String.join(", ", entry.getValue())))
-                .toList();
+    /** Items of one material with the same limits share a line, so that the sheet stays a page. */
+    private static List<Items> alike(List<Items> items) {
+        Map<List<Object>, Items> together = new LinkedHashMap<>();
+        for (Items one : items) {
+            together.merge(
+                    List.of(one.material(), one.bears(), one.barred()),
+                    one,
+                    (first, more) -> new Items(
+                            first.words() + ", " + more.words(), first.material(), first.bears(), first.barred()));
+        }
+        return List.copyOf(together.values());
     }
 
     private static boolean isOf(Treatment row, Turnaround.Cover cover) {
