@@ -46,18 +46,6 @@ class AnswersTest {
     }
 
     @Test
-    void kitListNamesTheShortagesOfTheTroubledWeek() {
-        CommandRun run = CommandRun.of("kit", "list", TROUBLED, "--iterations", "300");
-
-        assertThat(run.code()).isEqualTo(ExitCode.FINDINGS);
-        assertThat(run.words())
-                .contains("Crew A, 2027-09-06")
-                .contains("conductivity meter, need 2, have 1")
-                .contains("M2: calibration was last valid on 2027-09-05")
-                .contains("way out:");
-    }
-
-    @Test
     void theTroubledWeekIsNotFeasibleAndSaysWhy() {
         CommandRun run = CommandRun.of("week", "plan", TROUBLED, "--no-write", "--iterations", "300");
 

@@ -50,6 +50,19 @@ class EveryCommandTest {
         commands.put("week plan", quick);
         commands.put("week verify", List.of("--plan", "PLAN"));
         commands.put("kit list", quick);
+        commands.put(
+                "kit tick",
+                List.of(
+                        "--iterations",
+                        "0",
+                        "--crew",
+                        "A",
+                        "--date",
+                        "2027-09-06",
+                        "--item",
+                        "V1",
+                        "--at",
+                        "2027-09-06T07:00:00Z"));
         commands.put("hazard brief", quick);
         commands.put("pack", List.of("--iterations", "0", "--out", "OUT"));
         for (String kind : List.of("gpx", "ics", "gpkg", "geojson")) {

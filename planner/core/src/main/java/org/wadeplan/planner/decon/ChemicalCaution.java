@@ -14,8 +14,8 @@ import java.util.Locale;
 public record ChemicalCaution(
         String id, String topic, List<String> agents, List<String> neverWith, String text, String source) {
 
-    boolean appliesTo(String agent) {
-        return agents.isEmpty() || holdsOneOf(agent, agents);
+    boolean concerns(String agent) {
+        return agents.isEmpty() || holdsOneOf(agent, agents) || holdsOneOf(agent, neverWith);
     }
 
     boolean forbids(String agent, String other) {

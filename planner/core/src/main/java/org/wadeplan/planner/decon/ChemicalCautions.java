@@ -45,10 +45,10 @@ public final class ChemicalCautions {
                 .findFirst();
     }
 
-    /** The cautions for a clean with these agents, in table order. */
+    /** The cautions for a clean with these agents, in table order; what must never meet from either side. */
     public List<ChemicalCaution> about(Collection<String> agents) {
         return rows.stream()
-                .filter(row -> row.agents().isEmpty() || agents.stream().anyMatch(row::appliesTo))
+                .filter(row -> row.agents().isEmpty() || agents.stream().anyMatch(row::concerns))
                 .toList();
     }
 

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -21,6 +22,8 @@ final class CoverModel {
             .thenComparing(row -> row.recipe().words())
             .thenComparing(Evidence::recipe, Recipe.ORDER);
 
+    private static final double MIN_PER_H = 60;
+
     /** A contact that no row asks for. */
     static final double NONE = Double.POSITIVE_INFINITY;
 
@@ -31,7 +34,7 @@ final class CoverModel {
     private final int[] hangMin;
     private final int brushMin;
     private final int pickMin;
-    private final int roomDryMin;
+    private final StepSequence sequence;
 
     CoverModel(List<List<Evidence>> options, StepSequence sequence, ChemicalCautions cautions) {
         this.recipes = options.stream()
@@ -51,7 +54,7 @@ final class CoverModel {
                 .toList();
         List<DeconStep> bare = sequence.around(List.of());
         this.brushMin = CleanCost.crewMin(bare);
-        this.roomDryMin = CleanCost.aloneMin(bare);
+        this.sequence = sequence;
         this.aroundMin = new int[recipes.size()];
         this.hangMin = new int[recipes.size()];
         this.clash = new boolean[recipes.size()][recipes.size()];
@@ -90,8 +93,13 @@ final class CoverModel {
         }
     }
 
-    /** One limit on drying and picking for the whole clean, within which contacts are chosen. */
-    record Limits(int dryMin, boolean pick) {}
+    /**
+     * One limit on drying and picking for the whole clean, within which contacts are chosen.
+     *
+     * @param dryMin the longest drying that a row may ask for, minutes
+     * @param aloneMin how long the set then stands alone, minutes
+     */
+    record Limits(int dryMin, int aloneMin, boolean pick) {}
 
     List<Recipe> recipes() {
         return recipes;
@@ -124,23 +132,33 @@ final class CoverModel {
 
     /** Every limit worth trying, the soonest released first. */
     List<Limits> limits() {
-        TreeSet<Integer> drying = new TreeSet<>(List.of(roomDryMin));
+        TreeSet<Integer> drying = new TreeSet<>(List.of(0));
         boolean picking = false;
         for (List<Way> ways : options) {
             for (Way way : ways) {
-                drying.add(Math.max(roomDryMin, way.dryMin()));
+                drying.add(way.dryMin());
                 picking |= way.pick();
             }
         }
         List<Limits> all = new ArrayList<>();
-        for (int dryMin : drying) {
-            all.add(new Limits(dryMin, false));
+        TreeMap<Integer, Integer> longestByAlone = new TreeMap<>();
+        drying.forEach(dryMin -> longestByAlone.put(aloneMin(dryMin), dryMin));
+        for (Map.Entry<Integer, Integer> each : longestByAlone.entrySet()) {
+            all.add(new Limits(each.getValue(), each.getKey(), false));
             if (picking) {
-                all.add(new Limits(dryMin, true));
+                all.add(new Limits(each.getValue(), each.getKey(), true));
             }
         }
-        all.sort((a, b) -> Integer.compare(a.dryMin() + crewMin(a), b.dryMin() + crewMin(b)));
+        all.sort(Comparator.comparingInt(limits -> limits.aloneMin() + crewMin(limits)));
         return all;
+    }
+
+    /** Half a minute less, because hours that are turned back into minutes are rounded up. */
+    private int aloneMin(int dryMin) {
+        double hours = Math.max(0, dryMin - 0.5) / MIN_PER_H;
+        List<AppliedTreatment> dried =
+                recipes.isEmpty() ? List.of() : List.of(new AppliedTreatment(recipes.get(0), 0, hours, false));
+        return CleanCost.aloneMin(sequence.around(dried));
     }
 
     /** Contact that each pair needs of each recipe, in minutes; {@link #NONE} where it does not help. Empty: no way. */

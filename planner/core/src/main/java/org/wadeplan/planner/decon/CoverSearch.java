@@ -36,7 +36,7 @@ final class CoverSearch {
     private double[][] pairs = new double[0][];
     private int[][] ways = new int[0][];
     private long[] least = new long[0];
-    private Limits limits = new Limits(0, false);
+    private Limits limits = new Limits(0, 0, false);
     private long bestKey = Long.MAX_VALUE;
     private @Nullable Found best;
 
@@ -58,7 +58,7 @@ final class CoverSearch {
     Optional<Found> cheapest() {
         for (Limits each : model.limits()) {
             limits = each;
-            long base = key(each.dryMin() + model.crewMin(each), model.crewMin(each), 0);
+            long base = key(each.aloneMin() + model.crewMin(each), model.crewMin(each), 0);
             pairs = model.contacts(each);
             if (base <= bestKey && (pairs.length > 0 || model.options().isEmpty())) {
                 Arrays.fill(level, -1);

@@ -106,7 +106,7 @@ public final class DeconSheet {
                 " ",
                 cautions.stream()
                         .filter(caution -> caution.topic().equals("dispose"))
-                        .map(ChemicalCaution::text)
+                        .map(caution -> caution.text() + " (" + caution.source() + ")")
                         .toList());
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.wadeplan.planner.round.Biosecurity;
+import org.wadeplan.planner.round.Immersion;
 import org.wadeplan.planner.round.Pest;
 import org.wadeplan.planner.round.TreatmentMode;
 
@@ -30,12 +31,21 @@ final class GenericClean {
     /** Empty where no soak of the table covers any pest on every one of the kinds. */
     Optional<Generic> of(List<ItemKind> kinds, DryingRules drying) {
         return choice.evidence().recipes().stream()
-                .filter(recipe -> recipe.mode() == TreatmentMode.SOAK)
+                .filter(recipe -> recipe.mode() == mode(kinds))
                 .flatMap(recipe -> generic(recipe, kinds, drying).stream())
                 .min(Comparator.comparingInt(
                                 (Generic generic) -> -generic.pests().size())
                         .thenComparing(Generic::cost)
                         .thenComparing(generic -> generic.treatment().recipe(), Recipe.ORDER));
+    }
+
+    /** Soaks, for a set; wipes, where nothing of it may go into a bath. */
+    private static TreatmentMode mode(List<ItemKind> kinds) {
+        boolean noneImmersed = kinds.stream()
+                .allMatch(kind -> kind.gear()
+                        .filter(gear -> gear.immersion() != Immersion.WHOLE)
+                        .isPresent());
+        return noneImmersed ? TreatmentMode.WIPE : TreatmentMode.SOAK;
     }
 
     private Optional<Generic> generic(Recipe recipe, List<ItemKind> kinds, DryingRules drying) {

@@ -36,12 +36,17 @@ public final class HotBath {
             return OptionalInt.empty();
         }
         double lossK = lossKPerMin(holdTempC, lidded) * contactMin;
-        double dropK = GEAR_DROP_PER_K * (holdTempC - GEAR_TEMP_C);
+        double dropK = gearDropK(holdTempC);
         return OptionalInt.of((int) Math.ceil(holdTempC + dropK + lossK + MARGIN_K));
     }
 
-    /** Kelvin lost each minute, interpolated between the rows of the estimate. */
-    private static double lossKPerMin(double tempC, boolean lidded) {
+    /** Kelvin that the bath drops by when the cold wet gear goes in. */
+    public static double gearDropK(double holdTempC) {
+        return GEAR_DROP_PER_K * (holdTempC - GEAR_TEMP_C);
+    }
+
+    /** Kelvin lost each minute, interpolated between the rows of the estimate; 45 to 60 °C. */
+    public static double lossKPerMin(double tempC, boolean lidded) {
         double[] loss = lidded ? LIDDED_LOSS_K_PER_MIN : OPEN_LOSS_K_PER_MIN;
         int upper = 1;
         while (upper < HOLD_C.length - 1 && tempC > HOLD_C[upper]) {

@@ -35,18 +35,31 @@ public record ItemKind(Material material, Optional<GearClass> gear, List<String>
         return new TreeSet<>(materials).stream().map(ItemKind::anythingOf).toList();
     }
 
+    /** One item by itself. */
+    static ItemKind alone(StoreItem item, List<GearClass> classes) {
+        Optional<GearClass> gear = gearOf(item, classes);
+        return new ItemKind(materialOf(item, gear), gear, List.of(item.kind()));
+    }
+
+    private static Optional<GearClass> gearOf(StoreItem item, List<GearClass> classes) {
+        return item.detail().gearClass().flatMap(id -> classes.stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst());
+    }
+
+    private static Material materialOf(StoreItem item, Optional<GearClass> gear) {
+        return gear.map(GearClass::material)
+                .filter(of -> of.compareTo(item.material()) > 0)
+                .orElse(item.material());
+    }
+
     /** What is in a kit set, by material, then name; a material of the set without an item stands for itself. */
     static List<ItemKind> in(KitSet kitSet, List<StoreItem> items, List<GearClass> classes) {
         Map<ItemKind, Set<String>> kinds = new LinkedHashMap<>();
         for (StoreItem item : items) {
             if (item.kitSet().filter(kitSet.id()::equals).isPresent()) {
-                Optional<GearClass> gear = item.detail().gearClass().flatMap(id -> classes.stream()
-                        .filter(one -> one.id().equals(id))
-                        .findFirst());
-                Material material = gear.map(GearClass::material)
-                        .filter(of -> of.compareTo(item.material()) > 0)
-                        .orElse(item.material());
-                kinds.computeIfAbsent(new ItemKind(material, gear, List.of()), key -> new TreeSet<>())
+                Optional<GearClass> gear = gearOf(item, classes);
+                kinds.computeIfAbsent(new ItemKind(materialOf(item, gear), gear, List.of()), key -> new TreeSet<>())
                         .add(item.kind());
             }
         }

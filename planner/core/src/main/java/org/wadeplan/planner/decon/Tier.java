@@ -8,7 +8,7 @@ import org.wadeplan.planner.round.WaterPest.PestStatus;
  */
 public enum Tier {
     T0("inspect and drain"),
-    T1("inspect, scrub and drain, and treat what is wet"),
+    T1("inspect, scrub, drain and rinse"),
     T2("the full generic clean on all gear"),
     T3("the best graded evidence, soaks rather than sprays, and a second person checks and signs");
 

@@ -13,6 +13,7 @@ import org.wadeplan.planner.round.DeconRule;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Store;
+import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Water;
 
 /**
@@ -78,6 +79,11 @@ public final class TransferRules {
                 : asked.saying(new WaysOut(this, store.kitSets()).words(kitSet, asked, fromWaters));
     }
 
+    /** What one item outside the kit sets needs, by what it bears. */
+    public Turnaround needed(KitSet itself, StoreItem item, Collection<String> fromWaters, String toWater) {
+        return needed(itself, List.of(ItemKind.alone(item, biosecurity.gear())), fromWaters, toWater);
+    }
+
     /** The same for some of the items of a set, without ways out. */
     Turnaround needed(KitSet kitSet, List<ItemKind> items, Collection<String> fromWaters, String toWater) {
         SortedSet<String> from = new TreeSet<>(fromWaters);
@@ -125,8 +131,9 @@ public final class TransferRules {
     private Turnaround sameWater(KitSet kitSet, String water, PestsAtWater pests) {
         List<DeconStep> steps = choice.sequence().sameWater();
         Tier tier = Tier.of(pests.worst(), Tier.Way.SAME_WATER_DOWNSTREAM);
-        String reason = "Same water, so nothing is carried to another one: check and rinse only. Tier " + tier + ": "
-                + tier.asks() + ", going downstream. Upstream across a barrier clean as for another water.";
+        String reason = "Same water, so nothing is carried to another one: check and rinse only. Tier " + tier
+                + ", downstream within one water: " + tier.asks()
+                + ". Going upstream across a barrier, clean as for another water.";
         return new Turnaround(
                 kitSet.id(),
                 water,

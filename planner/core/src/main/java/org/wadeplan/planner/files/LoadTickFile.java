@@ -126,7 +126,7 @@ public final class LoadTickFile {
 
     /** Letters that cannot be printed would make the file unreadable to ourselves. */
     private static String onOneLine(String text) {
-        return text.replaceAll("\\p{Cntrl}+", " ").strip();
+        return text.replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
     }
 
     private static String joined(List<String> cells, char separator) {

@@ -1,9 +1,12 @@
 package org.wadeplan.planner.kit;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.wadeplan.planner.round.ItemCertificate;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.StoreItem;
@@ -34,6 +37,7 @@ public record StoreDefect(String item, String label, String found, String tag) {
                     .map(ItemCertificate::certificate)
                     .distinct()
                     .forEach(name -> certificate(item, name, first, last).ifPresent(found::add));
+            hours(item, round).ifPresent(found::add);
             if (!found.isEmpty()) {
                 defects.add(new StoreDefect(
                         item.id(),
@@ -45,8 +49,23 @@ public record StoreDefect(String item, String label, String found, String tag) {
         return List.copyOf(defects);
     }
 
-    private static java.util.Optional<String> certificate(
-            StoreItem item, String name, LocalDate first, LocalDate last) {
+    /** Something that comes after the round's first day has begun, or has to be back before its last day is over. */
+    private static Optional<String> hours(StoreItem item, Round round) {
+        ZoneId zone = round.header().zone();
+        Instant begins = round.header().firstDay().atStartOfDay(zone).toInstant();
+        Instant ends = round.header().lastDay().plusDays(1).atStartOfDay(zone).toInstant();
+        String from = item.availableFrom()
+                .filter(begins::isBefore)
+                .map(time -> " from " + KitWords.moment(time, zone))
+                .orElse("");
+        String until = item.availableUntil()
+                .filter(ends::isAfter)
+                .map(time -> " until " + KitWords.moment(time, zone))
+                .orElse("");
+        return from.isEmpty() && until.isEmpty() ? Optional.empty() : Optional.of("there" + from + until);
+    }
+
+    private static Optional<String> certificate(StoreItem item, String name, LocalDate first, LocalDate last) {
         return first.datesUntil(last.plusDays(1))
                 .flatMap(day -> ItemFitness.certificate(item, name, day).stream())
                 .map(Obstacle::found)

@@ -127,6 +127,17 @@ class GearLimitsTest {
                 .contains("leave meter behind, and clean the rest (55 min and 0 h alone)");
     }
 
+    /** Nothing covers P on hard items; V has no pest on record, so a kit set that starts there needs the generic clean only. */
+    @Test
+    void anotherOrderIsNamedWhereItsCleanIsCovered() {
+        Turnaround turnaround = needed(
+                List.of(item("boot", "K", RUBBER)),
+                hot("hot", "P", ABSORBENT, 60, 5, A),
+                hot("warm", "Q", HARD, 50, 5, A));
+        assertThat(turnaround.possible()).isFalse();
+        assertThat(turnaround.reason()).endsWith("Ways out: work V before U, a clean that the table covers.");
+    }
+
     @Test
     void whereNoWayOutDoesItSaysSo() {
         Turnaround turnaround =

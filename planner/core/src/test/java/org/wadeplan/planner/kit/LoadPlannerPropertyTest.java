@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -20,6 +21,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import org.wadeplan.planner.decon.RoundCopies;
 import org.wadeplan.planner.files.DemoRound;
+import org.wadeplan.planner.round.ItemCertificate;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Store;
 import org.wadeplan.planner.round.StoreItem;
@@ -56,6 +58,60 @@ class LoadPlannerPropertyTest {
                 }
             }
         }
+    }
+
+    /** The oracle looks each serial up in the store and asks its certificates about the date, units that lapse mid-week too. */
+    @Property(tries = 40, seed = "20270906")
+    void nothingGoesOutOnADayOnWhichItsCertificateDoesNotCount(
+            @ForAll("ends") Map<String, LocalDate> ends, @ForAll @IntRange(min = -6, max = 14) int laterH) {
+        Round round = ending(DemoRound.troubled(), ends);
+        for (CrewDayLoad load :
+                plan(round, shifted(ReferenceWeek.of(round), "B", laterH)).loads()) {
+            for (LoadLine line : load.lines()) {
+                Set<String> asked = round.store().needs().stream()
+                        .filter(need -> need.kind().equals(line.kind()))
+                        .flatMap(need -> need.certificate().stream())
+                        .collect(Collectors.toSet());
+                for (String id : line.items()) {
+                    StoreItem item = round.store().items().stream()
+                            .filter(one -> one.id().equals(id))
+                            .findFirst()
+                            .orElse(round.store().items().get(0));
+                    asked.forEach(name -> assertThat(item.certificates())
+                            .as(id + " on " + load.date())
+                            .anyMatch(held -> held.certificate().equals(name)
+                                    && !load.date().isAfter(held.validUntil())));
+                }
+            }
+        }
+    }
+
+    @Provide
+    Arbitrary<Map<String, LocalDate>> ends() {
+        List<String> certified = DemoRound.troubled().store().items().stream()
+                .filter(item -> !item.certificates().isEmpty())
+                .map(StoreItem::id)
+                .toList();
+        return Arbitraries.maps(
+                        Arbitraries.of(certified),
+                        Arbitraries.integers().between(0, 6).map(LocalDate.of(2027, 9, 5)::plusDays))
+                .ofMaxSize(12);
+    }
+
+    private static Round ending(Round round, Map<String, LocalDate> ends) {
+        Store old = round.store();
+        List<StoreItem> items = old.items().stream()
+                .map(item -> ends.containsKey(item.id())
+                        ? item.with(item.certificates().stream()
+                                .map(held -> new ItemCertificate(
+                                        held.certificate(),
+                                        Optional.empty(),
+                                        ends.getOrDefault(item.id(), held.validUntil()),
+                                        held.note()))
+                                .toList())
+                        : item)
+                .toList();
+        return round.with(new Store(old.kitSets(), items, old.needs(), old.packSeconds(), old.voltageCeilings()));
     }
 
     /** Within a day no kind goes out more often than the store has it. */

@@ -1,16 +1,20 @@
 package org.wadeplan.planner.decon.ledger;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.wadeplan.planner.decon.AppliedTreatment;
+import org.wadeplan.planner.decon.DeconStep;
+import org.wadeplan.planner.decon.LooseGear;
+import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.kit.CrewDayLoad;
 import org.wadeplan.planner.kit.KitPlan;
 import org.wadeplan.planner.kit.LoadLine;
-import org.wadeplan.planner.round.GearClass;
-import org.wadeplan.planner.round.Immersion;
 import org.wadeplan.planner.round.KitPurpose;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
@@ -19,8 +23,8 @@ import org.wadeplan.planner.week.WeekPlan;
 
 /**
  * Follows the items outside kit sets that must be clean on leaving: pole nets, units, meters, loose buckets. An item shares
- * the water of every visit that it was loaded for, and is treated together with the set that it was last used with. What may
- * not be immersed is credited with nothing by a soak, because no row says that it was soaked.
+ * the water of every visit that it was loaded for, and is treated together with the set that it was last used with, as
+ * {@link LooseGear} says: in the same bath, or wiped where it must not be immersed.
  */
 final class ItemLanes {
 
@@ -28,12 +32,14 @@ final class ItemLanes {
     private final KitPlan kit;
     private final List<Lane> sets;
     private final List<Touches.Visit> visits;
+    private final LooseGear loose;
 
     ItemLanes(Round round, WeekPlan week, KitPlan kit, List<Lane> sets) {
         this.round = round;
         this.kit = kit;
         this.sets = sets;
         this.visits = Touches.visits(round, week);
+        this.loose = new LooseGear(round);
     }
 
     /** Items that touch a water, in the store's order. */
@@ -117,30 +123,61 @@ final class ItemLanes {
     }
 
     private Treated asFarAsItSuits(StoreItem item, Treated cleaning) {
+        List<Turnaround.Cover> ofTheSet =
+                cleaning.credits().stream().map(Treated.Credit::cover).toList();
+        LooseGear.Care care = loose.with(item, ofTheSet);
+        if (care instanceof LooseGear.Care.SoakedAlong along) {
+            return soaked(cleaning, along.covers());
+        }
+        return care instanceof LooseGear.Care.Wiped wiped
+                ? wiped(cleaning, wiped)
+                : notCovered(cleaning, ((LooseGear.Care.NotCovered) care).why());
+    }
+
+    private static Treated soaked(Treated cleaning, List<Turnaround.Cover> covers) {
         List<Treated.Credit> credits = cleaning.credits().stream()
-                .filter(credit -> credit.cover().material() == item.material() && mayBeSoaked(item))
+                .filter(credit -> covers.contains(credit.cover()))
                 .toList();
+        return with(cleaning, cleaning.what(), cleaning.released(), credits, cleaning.steps(), cleaning.reasons());
+    }
+
+    /** A record of the set's soak says nothing of the wipe, so only a planned one counts. */
+    private static Treated wiped(Treated cleaning, LooseGear.Care.Wiped wiped) {
+        if (cleaning.onRecord()) {
+            return notCovered(cleaning, List.of("no record says that it was wiped"));
+        }
+        double dryingH = wiped.treatments().stream()
+                .mapToDouble(AppliedTreatment::dryingH)
+                .max()
+                .orElse(0);
+        Instant counts = cleaning.crewFree().plus(Duration.ofMinutes((long) Math.ceil(dryingH * 60)));
+        String what = wiped.treatments().stream().map(LooseGear::words).collect(Collectors.joining("; "));
+        List<Treated.Credit> credits = wiped.covers().stream()
+                .map(cover -> new Treated.Credit(cover, counts))
+                .toList();
+        return with(cleaning, what, Optional.of(counts), credits, List.of(), List.of());
+    }
+
+    private static Treated notCovered(Treated cleaning, List<String> why) {
+        return with(cleaning, cleaning.what(), Optional.empty(), List.of(), cleaning.steps(), why);
+    }
+
+    private static Treated with(
+            Treated cleaning,
+            String what,
+            Optional<Instant> released,
+            List<Treated.Credit> credits,
+            List<DeconStep> steps,
+            List<String> reasons) {
         return new Treated(
-                cleaning.what(),
+                what,
                 cleaning.by() + ", with the kit set",
                 cleaning.start(),
                 cleaning.crewFree(),
-                cleaning.released(),
+                released,
                 credits,
-                cleaning.steps(),
+                steps,
                 cleaning.onRecord(),
-                mayBeSoaked(item) ? cleaning.reasons() : List.of("may not be immersed: wipe it by a row that says so"));
-    }
-
-    /** True too where the gear class is not known: the store says what the item is made of, and a row speaks of that. */
-    private boolean mayBeSoaked(StoreItem item) {
-        return item.detail()
-                .gearClass()
-                .flatMap(id -> round.biosecurity().gear().stream()
-                        .filter(gear -> gear.id().equals(id))
-                        .findFirst())
-                .map(GearClass::immersion)
-                .map(immersion -> immersion == Immersion.WHOLE)
-                .orElse(true);
+                reasons);
     }
 }

@@ -15,6 +15,7 @@ import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Material;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Water;
 
 /**
@@ -31,7 +32,7 @@ public final class OpenExposures {
     private final Map<Leg, Turnaround> needed = new HashMap<>();
     private final Map<String, Set<String>> known = new HashMap<>();
 
-    private record Leg(Set<Material> materials, String from, String to) {}
+    private record Leg(Set<Material> materials, String item, String from, String to) {}
 
     public OpenExposures(Round round) {
         this.round = round;
@@ -66,7 +67,7 @@ public final class OpenExposures {
         if (round.water(touch.water()).isEmpty()) {
             return wholly(lane, touch);
         }
-        Turnaround asked = asked(lane.kit(), touch.water(), toWater);
+        Turnaround asked = asked(lane, touch.water(), toWater);
         List<OpenExposure> open = new ArrayList<>();
         for (Turnaround.Uncovered gap : asked.uncovered()) {
             open.add(new OpenExposure(touch.water(), gap.pest(), gap.material(), touch.where(), touch.until()));
@@ -95,13 +96,22 @@ public final class OpenExposures {
     private static boolean does(Turnaround.Cover done, Turnaround.Cover asked, boolean gradeCounts) {
         return done.pest().equals(asked.pest())
                 && done.material() == asked.material()
+                && (done.stage().isEmpty() || done.stage().equals(asked.stage()))
                 && (!gradeCounts || done.grade().compareTo(asked.grade()) <= 0);
     }
 
-    private Turnaround asked(KitSet kit, String from, String to) {
-        Set<Material> materials = new TreeSet<>(kit.materials());
-        return needed.computeIfAbsent(
-                new Leg(materials, from, to), leg -> rules.needed(kit, List.of(leg.from()), leg.to()));
+    private Turnaround asked(Lane lane, String from, String to) {
+        KitSet kit = lane.kit();
+        Leg asked = new Leg(new TreeSet<>(kit.materials()), lane.item() ? kit.id() : "", from, to);
+        return needed.computeIfAbsent(asked, leg -> item(lane)
+                .map(item -> rules.needed(kit, item, List.of(from), to))
+                .orElseGet(() -> rules.needed(kit, List.of(from), to)));
+    }
+
+    private Optional<StoreItem> item(Lane lane) {
+        return round.store().items().stream()
+                .filter(item -> lane.item() && item.id().equals(lane.id()))
+                .findFirst();
     }
 
     private boolean isProtected(String water) {

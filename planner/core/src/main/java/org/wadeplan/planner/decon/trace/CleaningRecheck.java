@@ -66,13 +66,15 @@ final class CleaningRecheck {
         return lane.touchesBefore(at).stream()
                 .filter(touch -> touch.water().equals(span.find().water()))
                 .filter(touch -> span.reaches(touch.until(), after.header().zone()))
-                .anyMatch(touch -> !Support.treated(lane, touch, span.find().pest(), at));
+                .anyMatch(touch ->
+                        !Support.treated(after, lane, touch, span.find().pest(), at));
     }
 
     private static boolean covers(DeconTask task, Turnaround.Cover asked) {
         return task.covers().stream()
                 .anyMatch(done -> done.pest().equals(asked.pest())
                         && done.material() == asked.material()
+                        && (done.stage().isEmpty() || done.stage().equals(asked.stage()))
                         && done.grade().compareTo(asked.grade()) <= 0);
     }
 

@@ -99,7 +99,7 @@ final class ExposedKits {
                 .filter(touch -> !touch.from().isAfter(span.find().seen()))
                 .reduce((first, second) -> second)
                 .orElse(stays.get(0));
-        if (Support.treated(lane, last, span.find().pest(), span.find().seen())) {
+        if (Support.treated(round, lane, last, span.find().pest(), span.find().seen())) {
             return moment.state().word() + "; treated since then against "
                     + span.find().pest() + ", so nothing more is asked of it";
         }
@@ -115,7 +115,8 @@ final class ExposedKits {
                 .filter(treated -> !treated.start().isBefore(last.until()))
                 .findFirst();
         boolean does = next.flatMap(Treated::released)
-                .filter(released -> Support.treated(again, last, span.find().pest(), released))
+                .filter(released ->
+                        Support.treated(round, again, last, span.find().pest(), released))
                 .isPresent();
         if (next.isEmpty() || !does) {
             String with = next.map(treated -> "its cleaning at " + clock.at(treated.start()) + " does not cover "

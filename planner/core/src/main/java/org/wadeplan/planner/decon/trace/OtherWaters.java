@@ -141,7 +141,8 @@ final class OtherWaters {
                                     lane,
                                     there,
                                     here,
-                                    Support.treated(lane, there, span.find().pest(), here.from())))
+                                    Support.treated(
+                                            round, lane, there, span.find().pest(), here.from())))
                             .forEach(routes::add);
                 }
             }

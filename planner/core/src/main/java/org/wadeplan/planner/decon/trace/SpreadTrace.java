@@ -39,7 +39,7 @@ final class SpreadTrace {
                 .filter(in -> in.water().equals(span.find().water())
                         && !in.until().isAfter(touch.from())
                         && span.reaches(in.until(), round.header().zone()))
-                .filter(in -> !Support.treated(lane, in, span.find().pest(), touch.from()))
+                .filter(in -> !Support.treated(round, lane, in, span.find().pest(), touch.from()))
                 .findFirst();
     }
 

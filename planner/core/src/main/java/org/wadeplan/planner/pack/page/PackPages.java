@@ -3,6 +3,7 @@ package org.wadeplan.planner.pack.page;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.wadeplan.planner.decon.schedule.BathPlan;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.CrewDay;
@@ -18,6 +19,7 @@ public final class PackPages {
 
     private final PlanSource source;
     private final Instant madeAt;
+    private final BathPlan baths;
     private final Templates templates = new Templates();
     private final PdfPress press = new PdfPress(templates);
 
@@ -25,6 +27,7 @@ public final class PackPages {
     public PackPages(Round round, RoundPlan plan, Instant madeAt) {
         this.source = new PlanSource(round, plan, new PackClock(round.header().zone()));
         this.madeAt = madeAt;
+        this.baths = BathPlan.of(round, plan.week());
     }
 
     /** All papers of one crew for one day. */
@@ -36,7 +39,7 @@ public final class PackPages {
             sections.addAll(sitePages(visit));
         }
         for (DeconTask task : source.decon(day)) {
-            sections.add(DeconPage.section(source, day, task, templates));
+            sections.add(DeconPage.section(source, day, task, baths, templates));
         }
         sections.add(EmergencyCard.section(source, day, templates));
         return press.press(book("Crew " + day.crew() + ", " + source.clock().day(day.date()), sections));

@@ -30,9 +30,11 @@ final class CleaningSteps {
     private static final double TINY = 1e-9;
 
     private final Round round;
+    private final RulesInForce rules;
 
     CleaningSteps(Round round) {
         this.round = round;
+        this.rules = new RulesInForce(round);
     }
 
     /** Why a cleaning does not do what it claims; empty where a row supports the claim and its steps do the row. */
@@ -55,9 +57,9 @@ final class CleaningSteps {
         List<Treatment> about = round.biosecurity().treatments().stream()
                 .filter(row -> row.id().equals(cover.treatment())
                         && row.pest().equals(cover.pest())
-                        && row.material() == material)
-                .filter(row -> row.validity()
-                        .holds(round.header().firstDay(), round.biosecurity().jurisdiction()))
+                        && row.material() == material
+                        && (row.stage().isEmpty() || row.stage().equals(cover.stage())))
+                .filter(rules::counts)
                 .toList();
         return about.stream()
                 .filter(row -> about.stream()

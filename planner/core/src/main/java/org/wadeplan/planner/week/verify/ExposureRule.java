@@ -77,7 +77,7 @@ final class ExposureRule implements WeekRule {
         }
         for (String pest : pests) {
             for (Material material : new TreeSet<>(set.materials())) {
-                if (between.stream().noneMatch(task -> covers(facts.round(), task, pest, material))) {
+                if (!covers(facts.round(), between, pest, material)) {
                     carried.add(pest + " from " + touch.water() + " on "
                             + material.name().toLowerCase(Locale.ROOT) + " items");
                 }
@@ -86,10 +86,23 @@ final class ExposureRule implements WeekRule {
         return carried;
     }
 
-    private static boolean covers(Round round, DeconTask task, String pest, Material material) {
+    /** In every life stage that the table tells apart; a cover that names no stage is about the pest as a whole. */
+    private static boolean covers(Round round, List<DeconTask> tasks, String pest, Material material) {
+        Set<String> stages = new TreeSet<>();
+        round.biosecurity().treatments().stream()
+                .filter(row -> row.pest().equals(pest))
+                .forEach(row -> row.stage().ifPresent(stages::add));
+        return stages.isEmpty()
+                ? tasks.stream().anyMatch(task -> covers(round, task, pest, material, ""))
+                : stages.stream()
+                        .allMatch(stage -> tasks.stream().anyMatch(task -> covers(round, task, pest, material, stage)));
+    }
+
+    private static boolean covers(Round round, DeconTask task, String pest, Material material, String stage) {
         CleaningSteps steps = new CleaningSteps(round);
         return task.covers().stream()
                 .filter(cover -> cover.pest().equals(pest) && cover.material() == material)
+                .filter(cover -> cover.stage().map(stage::equals).orElse(true))
                 .anyMatch(cover -> steps.lack(task, cover).isEmpty());
     }
 }

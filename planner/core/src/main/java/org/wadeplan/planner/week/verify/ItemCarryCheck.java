@@ -11,6 +11,7 @@ import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.kit.CrewDayLoad;
 import org.wadeplan.planner.kit.LoadLine;
 import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.round.Immersion;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Water;
@@ -118,9 +119,17 @@ public final class ItemCarryCheck {
                 .toList();
         Set<String> pests = new PestStatusFacts(facts.round()).counted(from.water(), to.water());
         return !between.isEmpty()
+                && mayBeImmersed(item)
                 && pests.stream().allMatch(pest -> between.stream().anyMatch(task -> task.covers().stream()
                         .filter(cover -> cover.pest().equals(pest) && cover.material() == item.material())
                         .anyMatch(cover -> steps.lack(task, cover).isEmpty())));
+    }
+
+    private boolean mayBeImmersed(StoreItem item) {
+        return item.detail().gearClass().isPresent()
+                && facts.round().biosecurity().gear().stream()
+                        .anyMatch(gear -> item.detail().gearClass().get().equals(gear.id())
+                                && gear.immersion() == Immersion.WHOLE);
     }
 
     private static Optional<Use> lastUse(List<Use> uses, Instant at) {

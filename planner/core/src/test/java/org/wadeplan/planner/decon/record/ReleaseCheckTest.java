@@ -169,8 +169,16 @@ class ReleaseCheckTest {
         List<KitSet> sets = store.kitSets().stream()
                 .map(set -> set.id().equals(changed.id()) ? changed : set)
                 .toList();
-        return AgreedBaths.ROUND.with(
-                new Store(sets, store.items(), store.needs(), store.packSeconds(), store.voltageCeilings()));
+        return AgreedBaths.ROUND.with(new Store(
+                sets,
+                store.items().stream()
+                        .filter(item ->
+                                item.kitSet().filter(changed.id()::equals).isEmpty()
+                                        || changed.materials().contains(item.material()))
+                        .toList(),
+                store.needs(),
+                store.packSeconds(),
+                store.voltageCeilings()));
     }
 
     /** Without any row for felt and absorbent items against the alga: K3 can never be cleared, a hard set could be. */

@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.wadeplan.planner.files.DemoRound;
 import org.wadeplan.planner.kit.AgreedWeekKit;
 import org.wadeplan.planner.kit.wayout.WayOut.Result;
+import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.round.FieldLog;
+import org.wadeplan.planner.round.Round;
 
 /** Ways out of the troubles of the Ilvermoor scenario, section 4.9 (invented, worked out by hand). */
 class WaysOutTest {
@@ -98,6 +102,21 @@ class WaysOutTest {
         assertThat(first.result()).isEqualTo(Result.OPEN);
         assertThat(first.cost()).isEqualTo(WayCost.NONE);
         assertThat(first.what()).startsWith("take V1: back from crew A at 15:").contains("drives off at 17:00");
+    }
+
+    /** A round without agreed lines is tried by its planned week, written as if it had been agreed. */
+    @Test
+    void triesAPlannedWeekToo() {
+        assertThat(WaysOut.of(AgreedWeekKit.ROUND.with(FieldLog.EMPTY), AgreedWeekKit.PLAN))
+                .isEqualTo(ALL);
+    }
+
+    @Test
+    void findsNothingToTryWhereNothingIsShort() {
+        Round resolved = DemoRound.resolved().with(AgreedWeekKit.ROUND.log());
+        RoundPlan plan = AgreedWeekKit.of(resolved);
+        assertThat(WaysOut.of(resolved, plan)).isEmpty();
+        assertThat(WaysOut.vehicles(resolved, plan)).isEmpty();
     }
 
     @Test
