@@ -7,8 +7,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.wadeplan.planner.decon.ledger.LooseItem;
 import org.wadeplan.planner.decon.schedule.BathPlan;
@@ -101,13 +101,12 @@ final class BenchText {
     private void loose(List<String> text, BenchTask task) {
         Map<String, List<String>> byCare = new LinkedHashMap<>();
         loose.stream()
-                .filter(one ->
-                        one.kitSet().equals(task.kitSet()) && one.start().equals(task.asked()))
+                .filter(one -> one.kitSet().equals(task.kitSet()) && one.start().equals(task.asked()))
                 .flatMap(one -> one.items().stream())
                 .forEach(item -> byCare.computeIfAbsent(item.care(), care -> new ArrayList<>())
                         .add(item.id()));
-        byCare.forEach((care, items) -> text.addAll(
-                TextTable.hanging("        with it     ", String.join(", ", items) + ": " + care)));
+        byCare.forEach((care, items) ->
+                text.addAll(TextTable.hanging("        with it     ", String.join(", ", items) + ": " + care)));
     }
 
     private void stock(List<String> text) {

@@ -62,11 +62,7 @@ final class DeconStepsCommand extends RoundCommand {
         BathPlan plan = BathPlan.of(round, inForce.week());
         BathPlan shown = kitSet.map(plan::only).orElse(plan);
         List<LooseWith> loose = loose(round, inForce);
-        return show(
-                round,
-                shortages(shown),
-                new Cleaning(shown, loose),
-                new BenchText(round, shown, loose).lines());
+        return show(round, shortages(shown), new Cleaning(shown, loose), new BenchText(round, shown, loose).lines());
     }
 
     /** What the command gives as JSON. */

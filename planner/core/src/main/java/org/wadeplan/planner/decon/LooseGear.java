@@ -48,8 +48,7 @@ public final class LooseGear {
 
     public LooseGear(Round round) {
         this.round = round;
-        this.evidence =
-                new EvidenceTable(round.biosecurity(), round.header().firstDay());
+        this.evidence = new EvidenceTable(round.biosecurity(), round.header().firstDay());
     }
 
     /**

@@ -55,7 +55,8 @@ class CleaningPagesTest {
 
     private static String sheet(String kitSet, String day) {
         return SHEETS.stream()
-                .filter(text -> text.contains("kit set " + kitSet + " ·") && text.substring(0, 80).contains(day))
+                .filter(text -> text.contains("kit set " + kitSet + " ·")
+                        && text.substring(0, 80).contains(day))
                 .findFirst()
                 .orElseThrow();
     }

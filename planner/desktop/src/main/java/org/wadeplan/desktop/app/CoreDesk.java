@@ -124,11 +124,7 @@ public final class CoreDesk implements RoundDesk {
     private record Known(Biosecurity biosecurity, FieldLog log, WeekInForce week, KitStates states) {
 
         static Known of(Round round, WeekInForce week) {
-            return new Known(
-                    round.biosecurity(),
-                    round.log(),
-                    week,
-                    TickCheck.states(round, week.week(), week.kit()));
+            return new Known(round.biosecurity(), round.log(), week, TickCheck.states(round, week.week(), week.kit()));
         }
 
         boolean holdsFor(Round round, WeekInForce other) {

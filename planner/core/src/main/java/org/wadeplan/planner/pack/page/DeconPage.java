@@ -3,11 +3,11 @@ package org.wadeplan.planner.pack.page;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -68,8 +68,7 @@ record DeconPage(
         DeconTask task = cleaning.task();
         String subject = "kit set " + task.kitSet() + " · crew " + task.crew() + " · "
                 + source.clock().day(source.clock().date(task.start()));
-        return new Section(
-                "Decontamination", subject, true, templates.fill("decon-page", of(source, day, cleaning)));
+        return new Section("Decontamination", subject, true, templates.fill("decon-page", of(source, day, cleaning)));
     }
 
     static DeconPage of(PlanSource source, CrewDay day, Cleaning cleaning) {
@@ -198,8 +197,8 @@ record DeconPage(
 
     private static List<Loose> loose(List<LooseItem> items) {
         Map<String, List<String>> byCare = new LinkedHashMap<>();
-        items.forEach(item -> byCare.computeIfAbsent(item.care(), care -> new ArrayList<>())
-                .add(item.id()));
+        items.forEach(item ->
+                byCare.computeIfAbsent(item.care(), care -> new ArrayList<>()).add(item.id()));
         return byCare.entrySet().stream()
                 .map(entry -> new Loose(String.join(", ", entry.getValue()), entry.getKey()))
                 .toList();
