@@ -42,7 +42,8 @@ final class ExposureText {
         text.add("");
         text.addAll(TextTable.hanging(
                 "",
-                "The ledger says what is on file or planned. Nothing here releases anything: a person looks, and signs the"
+                "The ledger says what is on file or planned. Drying estimates come from the forecast and from guessed loads of"
+                        + " water; they clear nothing. Nothing here releases anything: a person looks, and signs the"
                         + " sheet. Planned releases hold only where the cleaning is done as planned."));
         return text;
     }
@@ -58,6 +59,7 @@ final class ExposureText {
                             span.until().map(this::clock).orElse("-"),
                             span.state().word(),
                             span.why()
+                                    + dry(lane, span.from())
                                     + span.breach()
                                             .map(breach -> " (AGAINST THE RULES: " + breach + ")")
                                             .orElse(""));
@@ -108,9 +110,10 @@ final class ExposureText {
     }
 
     private List<String> moment(LedgerReport report, Instant at) {
-        TextTable table = new TextTable("kit", "state", "since", "exposed to", "wet since", "released", "may go into");
+        TextTable table = new TextTable(
+                "kit", "state", "since", "exposed to", "wet since", "dry, estimate", "released", "may go into");
         for (LaneReport lane : report.lanes()) {
-            lane.moment().ifPresent(moment -> row(table, moment));
+            lane.moment().ifPresent(moment -> row(table, lane, moment));
         }
         List<String> text = new ArrayList<>();
         text.add("At " + clock(at));
@@ -118,17 +121,36 @@ final class ExposureText {
         return text;
     }
 
-    private void row(TextTable table, LaneMoment moment) {
+    private void row(TextTable table, LaneReport lane, LaneMoment moment) {
         table.row(
                 moment.id(),
                 moment.state().word(),
                 clock(moment.since()),
                 moment.exposedTo().isEmpty() ? "-" : String.join(" ", moment.exposedTo()),
                 moment.wetSince().map(this::clock).orElse("-"),
+                lane.drying().stream()
+                        .map(drying ->
+                                drying.estimate().about().map(this::clock).orElse("not known"))
+                        .findFirst()
+                        .orElse("-"),
                 moment.released().map(this::clock).orElse("-"),
                 moment.releasedFor().isEmpty()
                         ? "nowhere yet"
                         : moment.releasedFor().stream().collect(Collectors.joining(" ")));
+    }
+
+    /** The estimate for a stretch of drying that begins then, with what it rests on. */
+    private String dry(LaneReport lane, Instant from) {
+        return lane.drying().stream()
+                .filter(drying -> drying.wetUntil().equals(from))
+                .map(drying -> "; dry to the touch, ESTIMATE: "
+                        + drying.estimate()
+                                .about()
+                                .map(about -> "about " + clock(about))
+                                .orElse("not known, " + drying.estimate().why())
+                        + " (" + drying.estimate().slowest() + ")")
+                .findFirst()
+                .orElse("");
     }
 
     private String clock(Instant time) {

@@ -1,7 +1,9 @@
 package org.wadeplan.planner.decon.trace;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.wadeplan.geo.problem.Problem;
@@ -62,7 +64,7 @@ public final class FindTrace {
         List<Spread> spreads = new SpreadTrace(known, span).of(again);
         List<Problem> broken = new ArrayList<>(legs.broken());
         broken.addAll(newFindings(known, week));
-        spreads.forEach(spread -> broken.add(problem(spread)));
+        broken.addAll(problems(spreads));
         long later = plan.week().decon().stream()
                 .filter(task -> !task.start().isBefore(span.find().seen()))
                 .count();
@@ -106,18 +108,29 @@ public final class FindTrace {
                 plan.findings());
     }
 
-    private Problem problem(Spread spread) {
+    /** One for each kit set or item and for what has happened and what has not: the first visit, and how many more. */
+    private List<Problem> problems(List<Spread> spreads) {
+        Map<String, List<Spread>> groups = new LinkedHashMap<>();
+        spreads.forEach(spread -> groups.computeIfAbsent(
+                        spread.id() + " " + spread.water() + " " + spread.happened(), key -> new ArrayList<>())
+                .add(spread));
+        return groups.values().stream()
+                .map(group -> problem(group.get(0), group.size() - 1))
+                .toList();
+    }
+
+    private Problem problem(Spread spread, int more) {
         boolean error = spread.happened() ? spread.pieces() == 1 : !spread.item();
-        String who = spread.pieces() > 1 ? "some of the " + spread.pieces() + " pieces of " + spread.id() : spread.id();
+        String who = spread.pieces() > 1 ? "one of the " + spread.pieces() + " of " + spread.id() : spread.id();
+        String moreVisits = more == 0 ? "" : " (and to " + more + " more visits there)";
         return new Problem(
                 error ? Severity.ERROR : Severity.WARNING,
                 spread.happened() ? "find-may-have-spread" : "find-would-spread",
                 SourcePlace.part(spread.item() ? "store.csv" : "kit_sets.csv", spread.id()),
                 who + (spread.happened() ? " went" : " is to go") + " from " + spread.from() + " ("
                         + span.find().water() + ") to " + spread.where() + " (" + spread.water() + ") at "
-                        + clock.at(spread.at()) + " without a treatment against "
-                        + span.find().pest()
-                        + " that is over by then",
+                        + clock.at(spread.at()) + moreVisits + " without a treatment against "
+                        + span.find().pest() + " that counts and is over by then",
                 "treated on every material, and released, before another water",
                 spread.happened()
                         ? "count " + spread.water() + " as suspected of "

@@ -2,8 +2,10 @@ package org.wadeplan.planner.decon.trace;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.wadeplan.planner.decon.ledger.ExposureLedger;
@@ -71,12 +73,14 @@ final class OtherWaters {
                 + span.find().pest();
     }
 
+    /** Each thing once, with the first visit that it goes to. */
     private String went(List<Spread> into) {
-        List<String> words = into.stream()
-                .map(spread -> spread.id() + " (" + spread.from() + ", then " + spread.where() + " at "
-                        + clock.at(spread.at()) + ")")
-                .toList();
-        return String.join(", ", words);
+        Map<String, String> words = new LinkedHashMap<>();
+        into.forEach(spread -> words.putIfAbsent(
+                spread.id(),
+                spread.id() + " (" + spread.from() + ", then " + spread.where() + " at " + clock.at(spread.at())
+                        + ")"));
+        return String.join(", ", words.values());
     }
 
     /** One sentence for each kit set that was at the find's water when the pest was seen or before. */

@@ -7,7 +7,7 @@ import org.wadeplan.planner.decon.ChoiceFigures;
 /** Decontamination against its goals. Ends with 1 where one is missed. Made cases are seeded, so every run sees the same. */
 public final class DeconBench {
 
-    private static final List<DeconFigures> ALL = List.of(new ChoiceFigures());
+    private static final List<DeconFigures> ALL = List.of(new ChoiceFigures(), new FindFigures());
 
     private DeconBench() {}
 

@@ -50,7 +50,7 @@ class BenchSchedulerPropertyTest {
             for (BenchTask other : tasks) {
                 for (BenchStep step : task.steps()) {
                     for (BenchStep clash : other.steps()) {
-                        boolean same = task == other || step.place().isEmpty();
+                        boolean same = task.equals(other) || step.place().isEmpty();
                         if (!same && step.place().equals(clash.place())) {
                             assertThat(step.start().isBefore(clash.end())
                                             && clash.start().isBefore(step.end()))
