@@ -34,7 +34,7 @@ class ChargingPlanTest {
                 boolean same = one.place().equals(other.place()) || one.pack().equals(other.pack());
                 boolean meet = one.from().isBefore(other.until().orElseThrow())
                         && other.from().isBefore(one.until().orElseThrow());
-                assertThat(one == other || !(same && meet))
+                assertThat(one.equals(other) || !(same && meet))
                         .as(one + " and " + other)
                         .isTrue();
             }
