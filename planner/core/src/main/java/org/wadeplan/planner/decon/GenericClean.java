@@ -41,10 +41,9 @@ final class GenericClean {
 
     /** Soaks, for a set; wipes, where nothing of it may go into a bath. */
     private static TreatmentMode mode(List<ItemKind> kinds) {
-        boolean noneImmersed = kinds.stream()
-                .allMatch(kind -> kind.gear()
-                        .filter(gear -> gear.immersion() != Immersion.WHOLE)
-                        .isPresent());
+        boolean noneImmersed = kinds.stream().allMatch(kind -> kind.gear()
+                .filter(gear -> gear.immersion() != Immersion.WHOLE)
+                .isPresent());
         return noneImmersed ? TreatmentMode.WIPE : TreatmentMode.SOAK;
     }
 

@@ -46,8 +46,7 @@ public final class LooseGear {
 
     public LooseGear(Round round) {
         this.round = round;
-        this.evidence =
-                new EvidenceTable(round.biosecurity(), round.header().firstDay());
+        this.evidence = new EvidenceTable(round.biosecurity(), round.header().firstDay());
     }
 
     /** @param setCovers what the set's cleaning covers */

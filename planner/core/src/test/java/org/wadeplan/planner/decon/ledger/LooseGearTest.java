@@ -81,8 +81,7 @@ class LooseGearTest {
         Round without = withoutWipes();
         ExposureLedger ledger = LedgerWeek.ledger(without);
 
-        assertThat(new OpenExposures(LedgerWeek.ROUND)
-                        .releasedFor(LedgerWeek.lane(LedgerWeek.LEDGER, "E1"), wednesday))
+        assertThat(new OpenExposures(LedgerWeek.ROUND).releasedFor(LedgerWeek.lane(LedgerWeek.LEDGER, "E1"), wednesday))
                 .contains("OUN-U", "PEL");
         assertThat(new OpenExposures(without).releasedFor(LedgerWeek.lane(ledger, "E1"), wednesday))
                 .isEmpty();
