@@ -5,9 +5,12 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
+import org.wadeplan.planner.decon.ledger.LooseItem;
 import org.wadeplan.planner.decon.schedule.BathPlan;
 import org.wadeplan.planner.decon.schedule.BathStock;
 import org.wadeplan.planner.decon.schedule.BenchBound;
@@ -24,10 +27,15 @@ final class BenchText {
     private static final DateTimeFormatter DAY_TIME = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
 
     private final BathPlan plan;
+    private final List<LooseWith> loose;
     private final ZoneId zone;
 
-    BenchText(Round round, BathPlan plan) {
+    /** Items outside the sets that are cleaned together with one. */
+    record LooseWith(String kitSet, Instant start, List<LooseItem> items) {}
+
+    BenchText(Round round, BathPlan plan, List<LooseWith> loose) {
         this.plan = plan;
+        this.loose = loose;
         this.zone = round.header().zone();
     }
 
@@ -87,6 +95,18 @@ final class BenchText {
                             + waited
                             + (step.crewBusy() ? "" : ", nobody busy")));
         }
+        loose(text, task);
+    }
+
+    private void loose(List<String> text, BenchTask task) {
+        Map<String, List<String>> byCare = new LinkedHashMap<>();
+        loose.stream()
+                .filter(one -> one.kitSet().equals(task.kitSet()) && one.start().equals(task.asked()))
+                .flatMap(one -> one.items().stream())
+                .forEach(item -> byCare.computeIfAbsent(item.care(), care -> new ArrayList<>())
+                        .add(item.id()));
+        byCare.forEach((care, items) ->
+                text.addAll(TextTable.hanging("        with it     ", String.join(", ", items) + ": " + care)));
     }
 
     private void stock(List<String> text) {

@@ -4,17 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.wadeplan.cli.BenchText.LooseWith;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.decon.DeconStep;
 import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.decon.TurnaroundPlanner;
 import org.wadeplan.planner.decon.Words;
+import org.wadeplan.planner.decon.ledger.ExposureLedger;
 import org.wadeplan.planner.decon.schedule.BathPlan;
+import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.plan.RoundPlanner;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
-import org.wadeplan.planner.week.WeekPlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -56,11 +58,22 @@ final class DeconStepsCommand extends RoundCommand {
         if (refusedByTable(round)) {
             return ExitCode.FINDINGS;
         }
-        WeekPlan week = RoundPlanner.inForce(round, search.planOptions(), new ProgressLine(console()))
-                .week();
-        BathPlan plan = BathPlan.of(round, week);
+        RoundPlan inForce = RoundPlanner.inForce(round, search.planOptions(), new ProgressLine(console()));
+        BathPlan plan = BathPlan.of(round, inForce.week());
         BathPlan shown = kitSet.map(plan::only).orElse(plan);
-        return show(round, shortages(shown), shown, new BenchText(round, shown).lines());
+        List<LooseWith> loose = loose(round, inForce);
+        return show(round, shortages(shown), new Cleaning(shown, loose), new BenchText(round, shown, loose).lines());
+    }
+
+    /** What the command gives as JSON. */
+    private record Cleaning(BathPlan bench, List<LooseWith> looseGear) {}
+
+    private List<LooseWith> loose(Round round, RoundPlan inForce) {
+        ExposureLedger ledger = ExposureLedger.of(round, inForce.week(), inForce.kit());
+        return inForce.week().decon().stream()
+                .filter(task -> kitSet.map(task.kitSet()::equals).orElse(true))
+                .map(task -> new LooseWith(task.kitSet(), task.start(), ledger.looseWith(task)))
+                .toList();
     }
 
     private static List<Problem> shortages(BathPlan plan) {

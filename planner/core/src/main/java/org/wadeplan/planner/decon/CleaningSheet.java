@@ -76,10 +76,23 @@ public record CleaningSheet(
                 .distinct()
                 .sorted(Recipe.ORDER)
                 .toList();
-        return new TransferRules(round)
+        return alike(new TransferRules(round)
                 .itemsOf(set.get()).stream()
                         .map(kind -> items(round, task.kitSet(), kind, recipes))
-                        .toList();
+                        .toList());
+    }
+
+    /** Items of one material with the same limits share a line, so that the sheet stays a page. */
+    private static List<Items> alike(List<Items> items) {
+        Map<List<Object>, Items> together = new LinkedHashMap<>();
+        for (Items one : items) {
+            together.merge(
+                    List.of(one.material(), one.bears(), one.barred()),
+                    one,
+                    (first, more) -> new Items(
+                            first.words() + ", " + more.words(), first.material(), first.bears(), first.barred()));
+        }
+        return List.copyOf(together.values());
     }
 
     private static boolean isOf(Treatment row, Turnaround.Cover cover) {
@@ -129,7 +142,7 @@ public record CleaningSheet(
         if (!gear.freezing()) {
             words.add("never frozen");
         }
-        return words.isEmpty() ? gear.label() : gear.label() + ": " + String.join("; ", words);
+        return words.isEmpty() ? "no limit on file" : String.join("; ", words);
     }
 
     /** After a known pest, and before a protected water, somebody else looks and signs. */

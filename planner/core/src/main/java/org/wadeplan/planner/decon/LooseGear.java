@@ -5,6 +5,8 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.wadeplan.planner.round.GearClass;
@@ -49,7 +51,11 @@ public final class LooseGear {
         this.evidence = new EvidenceTable(round.biosecurity(), round.header().firstDay());
     }
 
-    /** @param setCovers what the set's cleaning covers */
+    /**
+     * What the item gets.
+     *
+     * @param setCovers what the set's cleaning covers
+     */
     public Care with(StoreItem item, Collection<Turnaround.Cover> setCovers) {
         ItemKind kind = ItemKind.alone(item, round.biosecurity().gear());
         if (kind.gear().isEmpty()) {
@@ -63,8 +69,8 @@ public final class LooseGear {
         return all && !own.isEmpty() && bearsAll(kind, own) ? new Care.SoakedAlong(own) : wiped(kind, pests(setCovers));
     }
 
-    private static TreeSet<String> pests(Collection<Turnaround.Cover> covers) {
-        TreeSet<String> pests = new TreeSet<>();
+    private static SortedSet<String> pests(Collection<Turnaround.Cover> covers) {
+        SortedSet<String> pests = new TreeSet<>();
         covers.forEach(cover -> pests.add(cover.pest()));
         return pests;
     }
@@ -84,7 +90,7 @@ public final class LooseGear {
     }
 
     private Care wiped(ItemKind kind, Collection<String> pests) {
-        TreeMap<Recipe, AppliedTreatment> treatments = new TreeMap<>(Recipe.ORDER);
+        SortedMap<Recipe, AppliedTreatment> treatments = new TreeMap<>(Recipe.ORDER);
         List<Turnaround.Cover> covers = new ArrayList<>();
         List<String> why = new ArrayList<>();
         for (PestOnItem pair : PestOnItem.all(pests, List.of(kind), evidence)) {

@@ -18,7 +18,7 @@ final class DeconRuleTable {
     private DeconRuleTable() {}
 
     private static DeconRule rule(Row row) {
-        return new DeconRule(
+        DeconRule rule = new DeconRule(
                 row.text("rule"),
                 row.word("kind", KINDS),
                 row.optionalDecimal("value", VALUE),
@@ -30,5 +30,32 @@ final class DeconRuleTable {
                 row.text("text"),
                 row.optionalText("treatment"),
                 row.text("source"));
+        checkWhole(row, rule);
+        return rule;
+    }
+
+    /** A rule that asks for something says for what; one that is silently empty would protect nothing. */
+    private static void checkWhole(Row row, DeconRule rule) {
+        switch (rule.kind()) {
+            case DRYING_ALONE_H, DRYING_AFTER_H, FREE_HOLDS_MONTHS -> {
+                if (row.raw("value").isEmpty()) {
+                    row.refuse("value", missing(row, "a number of hours, or of months for free-holds-months"));
+                }
+            }
+            case AGENCY_TREATMENT, SUPERSEDED_TREATMENT -> {
+                if (row.raw("treatment").isEmpty()) {
+                    row.refuse("treatment", missing(row, "the name of the treatment that it is about"));
+                }
+            }
+            case CONTROLLED_AREA -> {}
+        }
+    }
+
+    private static Fault missing(Row row, String expected) {
+        return new Fault(
+                "rule-incomplete",
+                "a rule of kind " + row.raw("kind") + " stands here without what it asks for",
+                expected,
+                "fill it in from its source, or delete the rule");
     }
 }

@@ -8,14 +8,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.wadeplan.geo.problem.Problem;
+import org.wadeplan.geo.problem.SourcePlace;
 import org.wadeplan.planner.files.Table.Placed;
 import org.wadeplan.planner.round.EvidenceGrade;
 import org.wadeplan.planner.round.GearClass;
 import org.wadeplan.planner.round.Material;
+import org.wadeplan.planner.round.RoundHeader;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Treatment;
 import org.wadeplan.planner.round.TreatmentMode;
@@ -32,14 +35,35 @@ final class EvidenceChecks {
         this.rows = tables.treatments().rows();
     }
 
-    static List<Problem> check(RoundTables tables) {
+    static List<Problem> check(RoundTables tables, Optional<RoundHeader> header) {
         EvidenceChecks checks = new EvidenceChecks(tables);
+        header.flatMap(RoundHeader::jurisdiction).ifPresent(checks::jurisdiction);
         if (!tables.treatments().shipped()) {
             checks.contradictions();
             checks.sprayOnly();
             checks.hotterThanGearBears();
         }
         return checks.problems;
+    }
+
+    /** A place that no row and no rule names is probably misspelt, and then none of its rules would count. */
+    private void jurisdiction(String place) {
+        Set<String> places = new TreeSet<>();
+        rows.forEach(row -> row.value().validity().jurisdiction().ifPresent(places::add));
+        tables.deconRules()
+                .values()
+                .forEach(rule -> rule.validity().jurisdiction().ifPresent(places::add));
+        if (!places.contains(place)) {
+            Optional<String> nearest = NearestWord.of(place, places);
+            problems.add(Problem.warning(
+                    "jurisdiction-unused",
+                    SourcePlace.part(RoundJson.FILE, "jurisdiction"),
+                    "no rule and no row of evidence names " + quoted(place)
+                            + nearest.map(known -> "; nearest is " + known).orElse(""),
+                    places.isEmpty() ? "rules of the place in decon_rules.csv" : String.join(", ", places),
+                    nearest.map(known -> "write " + known + " if that is meant")
+                            .orElse("add the rules of the place; until then none of them counts")));
+        }
     }
 
     private void contradictions() {

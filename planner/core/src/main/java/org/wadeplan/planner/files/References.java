@@ -46,7 +46,7 @@ final class References {
         List<Problem> problems = references.problems;
         problems.addAll(Duplicates.check(tables));
         problems.addAll(LogChecks.check(tables));
-        problems.addAll(EvidenceChecks.check(tables));
+        problems.addAll(EvidenceChecks.check(tables, header));
         problems.addAll(RosterChecks.check(tables, header));
         problems.addAll(MethodNames.check(tables, decisions));
         header.ifPresent(head -> problems.addAll(MethodNames.overrides(tables, head)));

@@ -34,6 +34,11 @@ public final class TickCheck {
         return check(round, week, kit, new LedgerKitStates(round, week, kit), request);
     }
 
+    /** What the ledger knows of the kit sets, for asking about many items of one list: ticks change nothing of it. */
+    public static KitStates states(Round round, WeekPlan week, KitPlan kit) {
+        return new LedgerKitStates(round, week, kit);
+    }
+
     /** The same, with another account of what state kit sets are in. */
     public static TickOutcome check(Round round, WeekPlan week, KitPlan kit, KitStates states, TickRequest request) {
         return new TickCheck(round, week, kit, states).outcome(request);

@@ -22,6 +22,9 @@ public final class ChoiceFigures implements DeconFigures {
     private static final double NS_PER_MS = 1e6;
     private static final int CASES = 40;
     private static final double GOAL_MS = 50;
+    private static final List<Material> MATERIALS = List.of(Material.HARD, Material.ABSORBENT, Material.FELT);
+    private static final List<EvidenceGrade> GRADES =
+            List.of(EvidenceGrade.A, EvidenceGrade.B, EvidenceGrade.C, EvidenceGrade.X);
 
     /** One made case. */
     private record Case(Biosecurity biosecurity, List<ItemKind> kinds, Set<String> pests) {}
@@ -102,7 +105,7 @@ public final class ChoiceFigures implements DeconFigures {
         List<Treatment> rows = new ArrayList<>();
         for (int treatment = 0; treatment < treatments; treatment++) {
             for (String pest : names) {
-                for (Material material : Material.values()) {
+                for (Material material : MATERIALS) {
                     if (random.nextDouble() < dense) {
                         rows.add(row(treatment, pest, material, minutes(seed, random), random));
                     }
@@ -111,7 +114,7 @@ public final class ChoiceFigures implements DeconFigures {
         }
         List<ItemKind> items = new ArrayList<>();
         for (int kind = 0; kind < kinds; kind++) {
-            Material material = Material.values()[random.nextInt(3)];
+            Material material = MATERIALS.get(random.nextInt(3));
             String agent = "agent " + random.nextInt(treatments);
             items.add(new ItemKind(
                     material,
@@ -127,7 +130,7 @@ public final class ChoiceFigures implements DeconFigures {
     }
 
     private static Treatment row(int treatment, String pest, Material material, int minutes, Random random) {
-        EvidenceGrade grade = EvidenceGrade.values()[random.nextInt(20) == 0 ? 3 : random.nextInt(3)];
+        EvidenceGrade grade = GRADES.get(random.nextInt(20) == 0 ? 3 : random.nextInt(3));
         String id = "t" + treatment;
         return switch (treatment % 5) {
             case 0 -> Rows.hot(id, pest, material, 40 + treatment, minutes, grade);

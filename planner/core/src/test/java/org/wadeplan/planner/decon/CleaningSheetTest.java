@@ -53,8 +53,15 @@ class CleaningSheetTest {
         assertThat(sheet.bench()).isPresent();
         assertThat(sheet.items())
                 .containsExactly(
-                        new Items("12 × small trap", "hard", "limits not on file: ask its maker", List.of()),
-                        new Items("6 × fyke", "absorbent", "limits not on file: ask its maker", List.of()));
+                        new Items("12 × small trap", "hard", "up to 65 °C", List.of()),
+                        new Items("6 × fyke", "absorbent", "up to 65 °C", List.of()));
+    }
+
+    @Test
+    void putsItemsWithTheSameLimitsOnOneLine() {
+        assertThat(sheet(AgreedBaths.ROUND, "K1", "2027-09-06T15:50:00Z").items().stream()
+                        .map(Items::words))
+                .containsExactly("3 × boot, 3 × bucket, 11 × stake, 1 × tape", "3 × hand net, 3 × wader");
     }
 
     /** Gear limits as an agency may write them: a wader that bears 45 °C is barred from a dip of 60 °C, and the sheet says so. */
@@ -77,7 +84,7 @@ class CleaningSheetTest {
                 .contains(new Items(
                         "3 × wader",
                         "absorbent",
-                        "breathable wader: up to 45 °C; never bleach; never frozen",
+                        "up to 45 °C; never bleach; never frozen",
                         List.of("not hot-dip-60 (soak): it bears 45 °C at most, and this is 60 °C")));
     }
 

@@ -62,7 +62,7 @@ class EvidenceShippedReferenceTest {
         assertThat(row.tempC()).isEqualTo(number(figure, "temp_c"));
         assertThat(row.contactMin()).isEqualTo(ReferenceRows.number(figure, "contact_min"));
         assertThat(row.dryingH()).isEqualTo(ReferenceRows.number(figure, "drying_h"));
-        assertThat(row.grade()).isEqualTo(EvidenceGrade.valueOf(figure.get("grade")));
+        assertThat(row.grade()).isEqualTo(EvidenceGrade.valueOf(ReferenceRows.text(figure, "grade")));
     }
 
     private static OptionalDouble number(Map<String, String> figure, String column) {

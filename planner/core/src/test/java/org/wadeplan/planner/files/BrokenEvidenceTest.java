@@ -21,7 +21,7 @@ class BrokenEvidenceTest {
     Path temp;
 
     static Stream<Case> cases() {
-        return Stream.concat(rows(), Stream.concat(rules(), gear()));
+        return Stream.of(rows(), rules(), incomplete(), gear()).flatMap(cases -> cases);
     }
 
     private static Stream<Case> rows() {
@@ -71,6 +71,20 @@ class BrokenEvidenceTest {
                                 "decon_rules.csv",
                                 RULES + "r1,superseded-treatment,,,,,,,,NZ,hot-dip-70,no more,demo\n"),
                         "ERROR unknown-code decon_rules.csv, line 2 (r1), column treatment: \"hot-dip-70\" is not known; nearest is hot-dip-60. Allowed: a treatment of treatments.csv: hot-dip-60, oxidiser-bath, air-dry, hot-dip-50, oxidiser-spray, freeze-15. Do: write hot-dip-60 if that is meant"));
+    }
+
+    private static Stream<Case> incomplete() {
+        return Stream.of(
+                new Case(
+                        round -> round.whole("decon_rules.csv", RULES + "r1,drying-alone-h,,,,,,,,NZ,,dry,demo\n"),
+                        "ERROR rule-incomplete decon_rules.csv, line 2 (r1), column value: a rule of kind drying-alone-h stands here without what it asks for. Allowed: a number of hours, or of months for free-holds-months. Do: fill it in from its source, or delete the rule"),
+                new Case(
+                        round -> round.whole(
+                                "decon_rules.csv", RULES + "r1,superseded-treatment,,,,,,,,NZ,,no more,demo\n"),
+                        "ERROR rule-incomplete decon_rules.csv, line 2 (r1), column treatment: a rule of kind superseded-treatment stands here without what it asks for. Allowed: the name of the treatment that it is about. Do: fill it in from its source, or delete the rule"),
+                new Case(
+                        round -> round.with("round.json", "\"crs\"", "\"jurisdiction\": \"nz\", \"crs\""),
+                        "WARNING jurisdiction-unused round.json, jurisdiction: no rule and no row of evidence names \"nz\"; nearest is NZ. Allowed: GB, NZ, US-UT, US-WI. Do: write NZ if that is meant"));
     }
 
     private static Stream<Case> gear() {

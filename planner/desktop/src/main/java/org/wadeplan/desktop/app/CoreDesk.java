@@ -24,6 +24,7 @@ import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.search.SearchWatch;
 import org.wadeplan.planner.files.LoadTickFile;
 import org.wadeplan.planner.files.RoundReader;
+import org.wadeplan.planner.kit.KitStates;
 import org.wadeplan.planner.kit.TickCheck;
 import org.wadeplan.planner.kit.TickOutcome;
 import org.wadeplan.planner.kit.TickRequest;
@@ -37,6 +38,8 @@ import org.wadeplan.planner.plan.RoundPlanner;
 import org.wadeplan.planner.reach.CandidateReport;
 import org.wadeplan.planner.reach.RoundSearch;
 import org.wadeplan.planner.reach.SearchRequest;
+import org.wadeplan.planner.round.Biosecurity;
+import org.wadeplan.planner.round.FieldLog;
 import org.wadeplan.planner.round.LoadTick;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.week.Progress;
@@ -45,6 +48,7 @@ import org.wadeplan.planner.week.Progress;
 public final class CoreDesk implements RoundDesk {
 
     private final Clock clock;
+    private Optional<Known> known = Optional.empty();
 
     /**
      * The planner on this machine.
@@ -111,7 +115,24 @@ public final class CoreDesk implements RoundDesk {
 
     @Override
     public TickOutcome check(Round round, WeekInForce week, TickRequest request) {
-        return TickCheck.check(round, week.week(), week.kit(), request);
+        Known now = known.filter(last -> last.holdsFor(round, week)).orElseGet(() -> Known.of(round, week));
+        known = Optional.of(now);
+        return TickCheck.check(round, week.week(), week.kit(), now.states(), request);
+    }
+
+    /** What is known of the kit sets: ticks of loads change nothing of it, so a whole list shares it. */
+    private record Known(Biosecurity biosecurity, FieldLog log, WeekInForce week, KitStates states) {
+
+        static Known of(Round round, WeekInForce week) {
+            return new Known(round.biosecurity(), round.log(), week, TickCheck.states(round, week.week(), week.kit()));
+        }
+
+        boolean holdsFor(Round round, WeekInForce other) {
+            return biosecurity == round.biosecurity()
+                    && log.cleanings() == round.log().cleanings()
+                    && log.baths() == round.log().baths()
+                    && week == other;
+        }
     }
 
     @Override

@@ -105,8 +105,8 @@ final class FindPage {
 
     private String exposed(TraceReport.ExposedKit kit) {
         String what = kit.item() ? Words.of("find.item", kit.id(), kit.label()) : Words.of("find.set", kit.id());
-        return what + ": " + stays("find.before", kit.before()) + stays("find.after", kit.after()) + kit.arrived() + " "
-                + kit.now();
+        return what + ": " + stays("find.before", kit.before()) + stays("find.after", kit.after()) + kit.arrived()
+                + ". " + kit.now();
     }
 
     private String stays(String key, List<TraceReport.Stay> stays) {

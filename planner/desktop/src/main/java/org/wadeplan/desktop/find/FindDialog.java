@@ -68,8 +68,10 @@ public final class FindDialog extends Dialog<SeenPest> {
         row(grid, 2, "find.when", when);
         Label what = new Label(Words.of("find.what"));
         what.setWrapText(true);
+        what.setMinHeight(Label.USE_PREF_SIZE);
         VBox content = new VBox(what, grid, missing);
         content.getStyleClass().add("form-box");
+        missing.setMinHeight(Label.USE_PREF_SIZE);
         return content;
     }
 

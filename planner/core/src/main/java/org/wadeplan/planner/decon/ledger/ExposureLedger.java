@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.wadeplan.planner.kit.KitPlan;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.week.DeconTask;
 import org.wadeplan.planner.week.WeekPlan;
 
 /**
@@ -28,6 +29,11 @@ public record ExposureLedger(List<Lane> lanes) {
 
     public Optional<Lane> lane(String id) {
         return lanes.stream().filter(lane -> lane.id().equals(id)).findFirst();
+    }
+
+    /** Items outside the sets that are cleaned together with one, in the store's order. */
+    public List<LooseItem> looseWith(DeconTask task) {
+        return lanes.stream().flatMap(lane -> LooseItem.of(lane, task).stream()).toList();
     }
 
     public List<Lane> kitSets() {

@@ -114,7 +114,7 @@ final class ItemLanes {
     }
 
     /** The sets of the last visit that had ended by then. */
-    private static List<String> lastUsedWith(List<Touch> touches, Instant at) {
+    static List<String> lastUsedWith(List<Touch> touches, Instant at) {
         return touches.stream()
                 .filter(touch -> !touch.until().isAfter(at))
                 .max(Comparator.comparing(Touch::from))

@@ -3,15 +3,19 @@ package org.wadeplan.planner.pack.page;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.wadeplan.planner.decon.BathTarget;
 import org.wadeplan.planner.decon.ChemicalCaution;
 import org.wadeplan.planner.decon.CleaningSheet;
+import org.wadeplan.planner.decon.ledger.ExposureLedger;
+import org.wadeplan.planner.decon.ledger.LooseItem;
 import org.wadeplan.planner.decon.schedule.BathPlan;
 import org.wadeplan.planner.decon.schedule.BenchPlace;
 import org.wadeplan.planner.decon.schedule.BenchStep;
@@ -31,6 +35,7 @@ record DeconPage(
         List<Soak> soaks,
         List<Step> steps,
         List<CleaningSheet.Items> items,
+        List<Loose> loose,
         String releaseFrom,
         String releaseRule,
         List<String> cautions,
@@ -53,15 +58,22 @@ record DeconPage(
 
     record Step(String start, String label, String minutes, String where) {}
 
-    static Section section(PlanSource source, CrewDay day, DeconTask task, BathPlan baths, Templates templates) {
+    /** Items outside the sets that were used with it and are treated alike, by their serials. */
+    record Loose(String items, String care) {}
+
+    /** What a page is about, with the week's baths and what every item touched. */
+    record Cleaning(DeconTask task, BathPlan baths, ExposureLedger ledger) {}
+
+    static Section section(PlanSource source, CrewDay day, Cleaning cleaning, Templates templates) {
+        DeconTask task = cleaning.task();
         String subject = "kit set " + task.kitSet() + " · crew " + task.crew() + " · "
                 + source.clock().day(source.clock().date(task.start()));
-        return new Section(
-                "Decontamination", subject, true, templates.fill("decon-page", of(source, day, task, baths)));
+        return new Section("Decontamination", subject, true, templates.fill("decon-page", of(source, day, cleaning)));
     }
 
-    static DeconPage of(PlanSource source, CrewDay day, DeconTask task, BathPlan baths) {
-        CleaningSheet sheet = CleaningSheet.of(source.round(), source.plan().week(), baths, task);
+    static DeconPage of(PlanSource source, CrewDay day, Cleaning cleaning) {
+        DeconTask task = cleaning.task();
+        CleaningSheet sheet = CleaningSheet.of(source.round(), source.plan().week(), cleaning.baths(), task);
         BenchTask bench = sheet.bench().orElseThrow();
         return new DeconPage(
                 "Clean kit set " + task.kitSet(),
@@ -69,6 +81,7 @@ record DeconPage(
                 soaks(source, day.date(), bench, sheet.baths()),
                 steps(source, day.date(), bench),
                 sheet.items(),
+                loose(cleaning.ledger().looseWith(task)),
                 source.clock().timeOn(day.date(), later(task, bench)),
                 releaseRule(bench),
                 cautions(sheet),
@@ -180,6 +193,15 @@ record DeconPage(
         boolean wholeHours = step.minutes() >= 120 && step.minutes() % 60 == 0;
         String time = wholeHours ? step.minutes() / 60 + " h" : step.minutes() + " min";
         return step.crewBusy() ? time : time + ", alone";
+    }
+
+    private static List<Loose> loose(List<LooseItem> items) {
+        Map<String, List<String>> byCare = new LinkedHashMap<>();
+        items.forEach(item ->
+                byCare.computeIfAbsent(item.care(), care -> new ArrayList<>()).add(item.id()));
+        return byCare.entrySet().stream()
+                .map(entry -> new Loose(String.join(", ", entry.getValue()), entry.getKey()))
+                .toList();
     }
 
     private static String releaseRule(BenchTask bench) {

@@ -3,6 +3,7 @@ package org.wadeplan.planner.pack.page;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.wadeplan.planner.decon.ledger.ExposureLedger;
 import org.wadeplan.planner.decon.schedule.BathPlan;
 import org.wadeplan.planner.plan.RoundPlan;
 import org.wadeplan.planner.round.Round;
@@ -20,6 +21,7 @@ public final class PackPages {
     private final PlanSource source;
     private final Instant madeAt;
     private final BathPlan baths;
+    private final ExposureLedger ledger;
     private final Templates templates = new Templates();
     private final PdfPress press = new PdfPress(templates);
 
@@ -28,6 +30,7 @@ public final class PackPages {
         this.source = new PlanSource(round, plan, new PackClock(round.header().zone()));
         this.madeAt = madeAt;
         this.baths = BathPlan.of(round, plan.week());
+        this.ledger = ExposureLedger.of(round, plan.week(), plan.kit());
     }
 
     /** All papers of one crew for one day. */
@@ -39,7 +42,7 @@ public final class PackPages {
             sections.addAll(sitePages(visit));
         }
         for (DeconTask task : source.decon(day)) {
-            sections.add(DeconPage.section(source, day, task, baths, templates));
+            sections.add(DeconPage.section(source, day, new DeconPage.Cleaning(task, baths, ledger), templates));
         }
         sections.add(EmergencyCard.section(source, day, templates));
         return press.press(book("Crew " + day.crew() + ", " + source.clock().day(day.date()), sections));
