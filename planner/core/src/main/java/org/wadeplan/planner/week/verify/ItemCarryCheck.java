@@ -11,9 +11,13 @@ import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.planner.kit.CrewDayLoad;
 import org.wadeplan.planner.kit.LoadLine;
 import org.wadeplan.planner.plan.RoundPlan;
+import org.wadeplan.planner.round.EvidenceGrade;
+import org.wadeplan.planner.round.GearClass;
 import org.wadeplan.planner.round.Immersion;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.StoreItem;
+import org.wadeplan.planner.round.Treatment;
+import org.wadeplan.planner.round.TreatmentMode;
 import org.wadeplan.planner.round.Water;
 import org.wadeplan.planner.week.DeconTask;
 import org.wadeplan.planner.week.verify.PlanFacts.Visit;
@@ -109,7 +113,6 @@ public final class ItemCarryCheck {
 
     /** Whether the cleaning of a set that it had been used with last covers, on its material, all that counts there. */
     private boolean cleaned(StoreItem item, List<Use> uses, Use from, Use to) {
-        CleaningSteps steps = new CleaningSteps(facts.round());
         List<DeconTask> between = facts.week().decon().stream()
                 .filter(task ->
                         !task.start().isBefore(from.end()) && !task.released().isAfter(to.start()))
@@ -118,18 +121,41 @@ public final class ItemCarryCheck {
                         .isPresent())
                 .toList();
         Set<String> pests = new PestStatusFacts(facts.round()).counted(from.water(), to.water());
-        return !between.isEmpty()
-                && mayBeImmersed(item)
-                && pests.stream().allMatch(pest -> between.stream().anyMatch(task -> task.covers().stream()
-                        .filter(cover -> cover.pest().equals(pest) && cover.material() == item.material())
-                        .anyMatch(cover -> steps.lack(task, cover).isEmpty())));
+        Optional<GearClass> gear = gear(item);
+        return gear.isPresent()
+                && !between.isEmpty()
+                && pests.stream()
+                        .allMatch(pest -> gear.get().immersion() == Immersion.WHOLE
+                                ? soakedAlong(item, between, pest)
+                                : wipedAlong(item, gear.get(), pest));
     }
 
-    private boolean mayBeImmersed(StoreItem item) {
-        return item.detail().gearClass().isPresent()
-                && facts.round().biosecurity().gear().stream()
-                        .anyMatch(gear -> item.detail().gearClass().get().equals(gear.id())
-                                && gear.immersion() == Immersion.WHOLE);
+    private boolean soakedAlong(StoreItem item, List<DeconTask> between, String pest) {
+        CleaningSteps steps = new CleaningSteps(facts.round());
+        return between.stream().anyMatch(task -> task.covers().stream()
+                .filter(cover -> cover.pest().equals(pest) && cover.material() == item.material())
+                .anyMatch(cover -> steps.lack(task, cover).isEmpty()));
+    }
+
+    /** What must not be immersed is wiped while its set is cleaned, where a row of treatments supports a wipe of it. */
+    private boolean wipedAlong(StoreItem item, GearClass gear, String pest) {
+        RulesInForce rules = new RulesInForce(facts.round());
+        List<Treatment> wipes = facts.round().biosecurity().treatments().stream()
+                .filter(row -> row.mode() == TreatmentMode.WIPE
+                        && row.pest().equals(pest)
+                        && row.material() == item.material())
+                .filter(rules::counts)
+                .filter(row -> !gear.harmedBy().contains(row.agent()))
+                .toList();
+        return wipes.stream().anyMatch(row -> wipes.stream()
+                .noneMatch(
+                        other -> other.grade() == EvidenceGrade.X && other.id().equals(row.id())));
+    }
+
+    private Optional<GearClass> gear(StoreItem item) {
+        return item.detail().gearClass().flatMap(id -> facts.round().biosecurity().gear().stream()
+                .filter(gear -> gear.id().equals(id))
+                .findFirst());
     }
 
     private static Optional<Use> lastUse(List<Use> uses, Instant at) {

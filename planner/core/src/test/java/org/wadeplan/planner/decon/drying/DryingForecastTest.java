@@ -13,6 +13,8 @@ import org.wadeplan.planner.round.KitPurpose;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Material;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.Store;
+import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.StoreState;
 
 /** Estimates through the demo's forecast, and where nothing can be said. */
@@ -45,10 +47,31 @@ class DryingForecastTest {
                 Optional.empty(),
                 Optional.empty());
 
-        assertThat(new DryingForecast(ROUND)
+        assertThat(new DryingForecast(ROUND.with(unclassed(ROUND.store())))
                         .of(rope, Instant.parse("2027-09-07T19:20:00Z"))
                         .slowest())
-                .isEqualTo("fyke (the slowest of its material; no gear class on file)");
+                .isEqualTo("rope and webbing (the slowest of its material; no gear class on file)");
+    }
+
+    private static Store unclassed(Store store) {
+        List<StoreItem> items = store.items().stream()
+                .map(item -> new StoreItem(
+                        item.id(),
+                        item.kind(),
+                        item.label(),
+                        item.quantity(),
+                        item.unit(),
+                        item.kitSet(),
+                        item.material(),
+                        item.state(),
+                        item.stateNote(),
+                        item.availableFrom(),
+                        item.availableUntil(),
+                        item.expires(),
+                        item.healthPct(),
+                        item.certificates()))
+                .toList();
+        return new Store(store.kitSets(), items, store.needs(), store.packSeconds(), store.voltageCeilings());
     }
 
     @Test
