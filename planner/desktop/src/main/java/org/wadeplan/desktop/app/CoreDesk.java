@@ -128,10 +128,10 @@ public final class CoreDesk implements RoundDesk {
         }
 
         boolean holdsFor(Round round, WeekInForce other) {
-            return biosecurity == round.biosecurity()
-                    && log.cleanings() == round.log().cleanings()
-                    && log.baths() == round.log().baths()
-                    && week == other;
+            return biosecurity.equals(round.biosecurity())
+                    && log.cleanings().equals(round.log().cleanings())
+                    && log.baths().equals(round.log().baths())
+                    && week.equals(other);
         }
     }
 

@@ -17,6 +17,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.wadeplan.desktop.look.Fact;
 import org.wadeplan.desktop.session.DayWork;
+import org.wadeplan.desktop.session.FindReport;
 import org.wadeplan.desktop.session.PlanSession;
 import org.wadeplan.desktop.session.SessionModel;
 import org.wadeplan.desktop.session.WeekInForce;
@@ -114,8 +115,7 @@ public final class KitViewModel {
     private void follow(Optional<PlanSession> now) {
         boolean other = !now.map(PlanSession::opened).equals(shown.map(PlanSession::opened));
         boolean same = now.map(PlanSession::work).equals(shown.map(PlanSession::work));
-        boolean otherFind = !now.map(it -> it.work().find())
-                .equals(shown.map(it -> it.work().find()));
+        boolean otherFind = !find(now).equals(find(shown));
         shown = now;
         if (other || otherFind) {
             against.clear();
@@ -134,6 +134,10 @@ public final class KitViewModel {
             }
             fill();
         }
+    }
+
+    private static Optional<FindReport> find(Optional<PlanSession> session) {
+        return session.map(PlanSession::work).flatMap(DayWork::find);
     }
 
     /** Today's first, or the first that is still to come; the first of all where the week lies behind. */
