@@ -48,6 +48,9 @@ import org.wadeplan.planner.week.WeekPlan;
  */
 final class CarryWorld {
 
+    private static final List<WaterPest.PestStatus> STATES = List.of(WaterPest.PestStatus.values());
+    private static final List<EvidenceGrade> GRADES = List.of(EvidenceGrade.A, EvidenceGrade.B, EvidenceGrade.C);
+
     private static final Round MAP = DemoRound.resolved();
     private static final List<Material> MATERIALS = List.of(Material.HARD, Material.ABSORBENT);
 
@@ -107,7 +110,7 @@ final class CarryWorld {
                 int dice = random.nextInt(6);
                 if (dice < 4) {
                     LocalDate asOf = LocalDate.parse(random.nextBoolean() ? "2027-06-01" : "2025-06-01");
-                    rows.add(new WaterPest(water.id(), pest.id(), WaterPest.PestStatus.values()[dice], asOf, "dice"));
+                    rows.add(new WaterPest(water.id(), pest.id(), STATES.get(dice), asOf, "dice"));
                 }
             }
         }
@@ -133,7 +136,7 @@ final class CarryWorld {
 
     private Treatment treatment(String id, Pest pest, Material material, TreatmentMode mode, boolean hot) {
         boolean dry = mode == TreatmentMode.DRY;
-        EvidenceGrade grade = random.nextInt(10) == 0 ? EvidenceGrade.X : EvidenceGrade.values()[random.nextInt(3)];
+        EvidenceGrade grade = random.nextInt(10) == 0 ? EvidenceGrade.X : GRADES.get(random.nextInt(3));
         return new Treatment(
                 id,
                 pest.id(),
