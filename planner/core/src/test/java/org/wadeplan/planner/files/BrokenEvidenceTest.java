@@ -42,10 +42,10 @@ class BrokenEvidenceTest {
                         round -> round.plus(
                                 "treatments.csv",
                                 "oxidiser-bath,CSN,hard,oxidiser,20,g/L product,,soak,20,0,false,X,demo"),
-                        "WARNING evidence-contradiction treatments.csv, line 17 (oxidiser-bath CSN hard): oxidiser-bath (soak) against CSN on hard items is supported here and refused by the row of grade X on line 50. Allowed: one answer for one treatment, pest, material and mode. Do: read both sources again; until then the refusal counts"),
+                        "WARNING evidence-contradiction treatments.csv, line 17 (oxidiser-bath CSN hard): oxidiser-bath (soak) against CSN on hard items is supported here and refused by the row of grade X on line 55. Allowed: one answer for one treatment, pest, material and mode. Do: read both sources again; until then the refusal counts"),
                 new Case(
                         round -> onlySprayed(round),
-                        "WARNING spray-only treatments.csv, line 48 (oxidiser-mist SPB hard): SPB on hard items has only a spray row: oxidiser-mist. Allowed: a soak: a spray is weaker in several trials, and a known pest asks for a soak. Do: add a row of a soak with its source; until then a leg from a water that has it is refused"));
+                        "WARNING spray-only treatments.csv, line 52 (oxidiser-mist SPB hard): SPB on hard items has only a spray row: oxidiser-mist. Allowed: a soak: a spray is weaker in several trials, and a known pest asks for a soak. Do: add a row of a soak with its source; until then a leg from a water that has it is refused"));
     }
 
     private static BrokenRound onlySprayed(BrokenRound round) {
@@ -70,7 +70,7 @@ class BrokenEvidenceTest {
                         round -> round.whole(
                                 "decon_rules.csv",
                                 RULES + "r1,superseded-treatment,,,,,,,,NZ,hot-dip-70,no more,demo\n"),
-                        "ERROR unknown-code decon_rules.csv, line 2 (r1), column treatment: \"hot-dip-70\" is not known; nearest is hot-dip-60. Allowed: a treatment of treatments.csv: hot-dip-60, oxidiser-bath, air-dry, hot-dip-50, oxidiser-spray, freeze-15. Do: write hot-dip-60 if that is meant"));
+                        "ERROR unknown-code decon_rules.csv, line 2 (r1), column treatment: \"hot-dip-70\" is not known; nearest is hot-dip-60. Allowed: a treatment of treatments.csv: hot-dip-60, oxidiser-bath, air-dry, hot-dip-50, oxidiser-spray, freeze-15, alcohol-wipe. Do: write hot-dip-60 if that is meant"));
     }
 
     private static Stream<Case> incomplete() {
@@ -94,7 +94,7 @@ class BrokenEvidenceTest {
                         "ERROR unknown-code store.csv, line 37 (K3-BOOT), column gear_class: \"felt-boot\" is not known; nearest is felt-boots. Allowed: a gear class of gear_classes.csv. Do: write felt-boots if that is meant"),
                 new Case(
                         round -> round.plus("treatments.csv", "boil,CSN,hard,hot water,,,100,soak,5,0,false,A,demo"),
-                        "WARNING hotter-than-gear-bears treatments.csv, line 50 (boil CSN hard), column temp_c: 100 °C is above what any item of a kit set bears. Allowed: at most 65 °C by gear_classes.csv. Do: check the temperature; \"boil\" is used on nothing as it stands"));
+                        "WARNING hotter-than-gear-bears treatments.csv, line 55 (boil CSN hard), column temp_c: 100 °C is above what any item of a kit set bears. Allowed: at most 65 °C by gear_classes.csv. Do: check the temperature; \"boil\" is used on nothing as it stands"));
     }
 
     @ParameterizedTest
