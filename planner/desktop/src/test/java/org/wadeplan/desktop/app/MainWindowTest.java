@@ -267,67 +267,6 @@ class MainWindowTest {
     }
 
     @Test
-    void aCrewIsLoadedFromTheKeyboardAndARefusalStandsInPlace(FxRobot robot) {
-        open(robot);
-        models.kit().loaderProperty().set("Imre");
-        robot.push(KeyCode.CONTROL, KeyCode.DIGIT5);
-        settle();
-        assertThat(focus().getId()).isEqualTo("load-table");
-        robot.push(KeyCode.SPACE);
-        robot.push(KeyCode.DOWN);
-        robot.push(KeyCode.SPACE);
-        settle();
-        assertThat(text(robot, "#kit-progress")).isEqualTo("2 of 5 loaded");
-        robot.push(KeyCode.DOWN);
-        robot.push(KeyCode.SPACE);
-        settle();
-        assertThat(text(robot, "#kit-refused-why")).startsWith("P2 is dirty (mud in the plug)");
-        assertThat(text(robot, "#kit-progress")).isEqualTo("2 of 5 loaded");
-        models.kit().overrideByProperty().set("Thandiwe");
-        models.kit().overrideReasonProperty().set("washed at the site");
-        robot.clickOn("#kit-let-go");
-        settle();
-        assertThat(text(robot, "#kit-progress")).isEqualTo("3 of 5 loaded");
-        robot.push(KeyCode.CONTROL, KeyCode.Z);
-        settle();
-        assertThat(text(robot, "#kit-progress")).isEqualTo("2 of 5 loaded");
-    }
-
-    @Test
-    void theLanesOfTheKitSetsAreReadAndTimedFromTheKeyboard(FxRobot robot) {
-        open(robot);
-        robot.push(KeyCode.CONTROL, KeyCode.DIGIT6);
-        settle();
-        assertThat(focus().getId()).isEqualTo("cleaning-picture");
-        for (int i = 0; i < 4; i++) {
-            robot.push(KeyCode.RIGHT);
-        }
-        settle();
-        assertThat(focus().getAccessibleText()).contains("Kit set K1 treating, Mon 17:15 to Mon 18:15");
-        assertThat(table(robot, "#step-table").getItems()).hasSize(3);
-        robot.push(KeyCode.S);
-        settle();
-        assertThat(allWords(robot)).anyMatch(words -> words.startsWith("15:00 left: kit set K1, hot dip"));
-        robot.push(KeyCode.S);
-        settle();
-        assertThat(models.cleaning().timers().runningProperty().get()).isEmpty();
-    }
-
-    @Test
-    void aPestThatWasSeenIsFollowedAndItsPageShown(FxRobot robot) {
-        open(robot);
-        robot.push(KeyCode.CONTROL, KeyCode.T);
-        settle();
-        assertThat(questions).last().isEqualTo("2027-09-06 06:30");
-        assertThat(session.screenProperty().get()).isEqualTo(Screen.CLEANING);
-        assertThat(desk.asked).last().isEqualTo("trace GSA BRN");
-        assertThat(allWords(robot)).contains("T2  FIND", "Notices due");
-        robot.push(KeyCode.CONTROL, KeyCode.Z);
-        settle();
-        assertThat(allWords(robot)).doesNotContain("T2  FIND");
-    }
-
-    @Test
     void lettersTypedIntoAFieldAreLettersNotCommands(FxRobot robot) {
         open(robot);
         robot.push(KeyCode.CONTROL, KeyCode.DIGIT4);
