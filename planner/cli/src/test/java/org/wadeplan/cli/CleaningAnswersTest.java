@@ -122,7 +122,9 @@ class CleaningAnswersTest {
         assertThat(run.json().at("/result/verdict").asText()).isEqualTo("CLEARED");
         CommandRun steps = CommandRun.of("decon", "steps", round, "--json");
         assertThat(steps.json().at("/result/bench/stock/0/shortBy").asDouble()).isEqualTo(2.0);
-        assertThat(steps.json().at("/result/bench/bench/tasks/0/steps/1/place/number").asInt())
+        assertThat(steps.json()
+                        .at("/result/bench/bench/tasks/0/steps/1/place/number")
+                        .asInt())
                 .isEqualTo(1);
     }
 }
