@@ -72,7 +72,7 @@ class EvidenceCommandTest {
                 .contains("Stockton & Moffitt 2013");
         assertThat(run.out()).contains("detergent-10pc (soak)").contains("10 % v/v product");
 
-        CommandRun stepsRun = CommandRun.of("decon", "steps", round.toString(), "--kit-set", "K1");
+        CommandRun stepsRun = CommandRun.of("decon", "steps", round.toString(), "--table", "--kit-set", "K1");
         assertThat(stepsRun.words()).contains("Against didymosphenia-geminata (known at TOL)");
     }
 }

@@ -208,7 +208,7 @@ class PackWriterTest {
                 .singleElement()
                 .satisfies(page -> assertThat(page)
                         .contains("Clean kit set K1")
-                        .contains("50 °C")
+                        .contains("50\u00a0°C")
                         .contains("lattice weed")
                         .contains("soak")
                         .contains(SmallRound.SOURCE)

@@ -8,9 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
-import org.wadeplan.planner.decon.DeconStep;
-import org.wadeplan.planner.decon.Turnaround;
-import org.wadeplan.planner.decon.TurnaroundTable;
+import org.wadeplan.planner.decon.TurnaroundPlanner;
 import org.wadeplan.planner.effort.BatteryNeed;
 import org.wadeplan.planner.effort.PartEffort;
 import org.wadeplan.planner.effort.VisitEffort;
@@ -19,18 +17,17 @@ import org.wadeplan.planner.kit.VisitKit;
 import org.wadeplan.planner.method.MethodDecision;
 import org.wadeplan.planner.method.MethodOutcome;
 import org.wadeplan.planner.round.KitPurpose;
-import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.MethodKind;
 import org.wadeplan.planner.round.MethodPart;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Site;
 import org.wadeplan.planner.round.VisitPart;
-import org.wadeplan.planner.round.Water;
 
 /**
  * The demo round with the steps before the week written by hand from the invented scenario: methods and minutes on site
- * from its table of sites, recipes of 60, 75 and 90 minutes from its section on treatments.
+ * from its table of sites. What a kit set gets between two waters is the real table, because the check of a week holds every
+ * cleaning against the evidence.
  */
 public final class IlvermoorWeek {
 
@@ -84,7 +81,7 @@ public final class IlvermoorWeek {
                     Optional.empty()));
             kits.addAll(kits(round, site, method));
         }
-        return new WeekInputs(round, decisions, efforts, kits, turnarounds(round));
+        return new WeekInputs(round, decisions, efforts, kits, TurnaroundPlanner.table(round));
     }
 
     public static MethodDecision decision(String site, String method) {
@@ -119,64 +116,6 @@ public final class IlvermoorWeek {
             return List.of(KitPurpose.WADERS_ONLY, KitPurpose.TRAPS);
         }
         return List.of(part.part() == VisitPart.DRY_CHECK ? KitPurpose.WADERS_ONLY : KitPurpose.WADING);
-    }
-
-    /** From each water to every other, and check-rinse within one. */
-    public static TurnaroundTable turnarounds(Round round) {
-        List<Turnaround> rows = new ArrayList<>();
-        for (KitSet set : round.store().kitSets()) {
-            for (Water from : round.waters()) {
-                for (Water to : round.waters()) {
-                    rows.add(row(set.id(), from.id(), to.id()));
-                }
-            }
-        }
-        return new TurnaroundTable(rows);
-    }
-
-    private static Turnaround row(String set, String from, String to) {
-        List<DeconStep> steps = new ArrayList<>();
-        if (from.equals(to)) {
-            steps.add(new DeconStep("check-rinse", "check and rinse", 15, true, Optional.empty(), Optional.empty()));
-        } else {
-            steps.addAll(recipe(from));
-            steps.add(new DeconStep("dry", "dry", 240, false, Optional.of("drying-room"), Optional.empty()));
-        }
-        int crew = steps.stream()
-                .filter(DeconStep::crewBusy)
-                .mapToInt(DeconStep::minutes)
-                .sum();
-        int alone = steps.stream().mapToInt(DeconStep::minutes).sum() - crew;
-        return new Turnaround(set, from, to, steps, crew, alone, List.of(), List.of(), "scenario recipe");
-    }
-
-    private static List<DeconStep> recipe(String from) {
-        return switch (from) {
-            case "TOL" -> List.of(step("brush", 20, ""), step("soak", 40, "hot-bay"), step("rinse", 30, ""));
-            case "PEL" ->
-                List.of(
-                        step("brush", 20, ""),
-                        step("pick", 15, ""),
-                        step("soak", 15, "hot-bay"),
-                        step("rinse", 10, ""),
-                        step("hang", 15, ""));
-            default ->
-                List.of(
-                        step("brush", 20, ""),
-                        step("soak", 20, "oxidiser-tub"),
-                        step("rinse", 10, ""),
-                        step("hang", 10, ""));
-        };
-    }
-
-    private static DeconStep step(String step, int minutes, String resource) {
-        return new DeconStep(
-                step,
-                step,
-                minutes,
-                true,
-                resource.isEmpty() ? Optional.empty() : Optional.of(resource),
-                Optional.empty());
     }
 
     public static Site site(Round round, String id) {

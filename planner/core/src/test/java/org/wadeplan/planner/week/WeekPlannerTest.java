@@ -28,7 +28,7 @@ class WeekPlannerTest {
         Round round = IlvermoorWeek.resolved();
         WeekInputs inputs = IlvermoorWeek.inputs(round);
 
-        WeekPlan plan = WeekPlanner.plan(inputs, 200, Progress.NONE);
+        WeekPlan plan = WeekPlanner.plan(inputs, 1500, Progress.NONE);
 
         assertThat(plan.unplaced()).extracting(Unplaced::site).containsExactly("OUN-02");
         assertThat(plan.crewDays())
