@@ -3,6 +3,7 @@ package org.wadeplan.cli;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.LocalDate;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -14,6 +15,7 @@ final class Values {
 
     static void register(CommandLine line) {
         line.registerConverter(Instant.class, Values::instant);
+        line.registerConverter(LocalDate.class, Values::date);
         line.registerConverter(Long.class, Values::wholeNumber);
     }
 
@@ -28,6 +30,15 @@ final class Values {
         } catch (DateTimeException e) {
             throw new TypeConversionException(
                     "'" + text + "' is no instant; write one in UTC like 2027-09-05T18:00:00Z");
+        }
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw new TypeConversionException(
+                    "'" + text + "' is no day of the calendar; write one as year-month-day like 2027-09-06");
         }
     }
 

@@ -33,6 +33,9 @@ class WrongUseTest {
                         List.of("check", ROUND, "--at", "yesterday"),
                         "'yesterday' is no instant; write one in UTC like 2027-09-05T18:00:00Z"),
                 Arguments.of(
+                        List.of("kit", "tick", ROUND, "--crew", "A", "--date", "2027-09-99", "--item", "E1"),
+                        "'2027-09-99' is no day of the calendar; write one as year-month-day like 2027-09-06"),
+                Arguments.of(
                         List.of("week", "plan", ROUND, "--iterations", "-5"),
                         "'-5' is no search budget; write a whole number from 0"),
                 Arguments.of(List.of("week", "plan", ROUND, "--iterations=many"), "'many' is no search budget"),
