@@ -60,6 +60,9 @@ final class EvidenceTable {
         this.rows = biosecurity.treatments().stream()
                 .map(row -> new Row(row, Recipe.of(row), rules.outOfForce(row)))
                 .toList();
+        biosecurity.pests().stream()
+                .filter(pest -> !pest.stages().isEmpty())
+                .forEach(pest -> stages.put(pest.id(), new TreeSet<>(pest.stages())));
         for (Row row : rows) {
             Treatment of = row.treatment();
             byKey.computeIfAbsent(new Key(of.pest(), of.material()), key -> new ArrayList<>())
@@ -85,7 +88,7 @@ final class EvidenceTable {
         return recipes;
     }
 
-    /** The life stages that the table tells apart for a pest, all of which must be covered; else the pest as a whole. */
+    /** The life stages that the round's list of pests or the table tells apart for a pest, all of which must be covered; else the pest as a whole. */
     List<Optional<String>> stages(String pest) {
         SortedSet<String> named = stages.getOrDefault(pest, new TreeSet<>());
         return named.isEmpty()

@@ -8,6 +8,7 @@ final class PestTable {
     static final TableKind<Pest> KIND = TableKind.named("pests", "pest")
             .required("pest name severity")
             .optional("note")
+            .later("stages")
             .makes(PestTable::pest);
 
     private static final Range SEVERITY = Range.of(1, 5, "");
@@ -16,6 +17,10 @@ final class PestTable {
 
     private static Pest pest(Row row) {
         return new Pest(
-                row.text("pest"), row.text("name"), row.integer("severity", SEVERITY), row.optionalText("note"));
+                row.text("pest"),
+                row.text("name"),
+                row.integer("severity", SEVERITY),
+                row.optionalText("note"),
+                row.optionalList("stages"));
     }
 }

@@ -86,9 +86,12 @@ final class ExposureRule implements WeekRule {
         return carried;
     }
 
-    /** In every life stage that the table tells apart; a cover that names no stage is about the pest as a whole. */
+    /** In every life stage that the list of pests or the table tells apart; a cover that names no stage is about the pest as a whole. */
     private static boolean covers(Round round, List<DeconTask> tasks, String pest, Material material) {
         Set<String> stages = new TreeSet<>();
+        round.biosecurity().pests().stream()
+                .filter(one -> one.id().equals(pest))
+                .forEach(one -> stages.addAll(one.stages()));
         round.biosecurity().treatments().stream()
                 .filter(row -> row.pest().equals(pest))
                 .forEach(row -> row.stage().ifPresent(stages::add));
