@@ -101,7 +101,8 @@ final class DeconStepsCommand extends RoundCommand {
                     Integer.toString(row.crewMin()),
                     Integer.toString(row.unattendedMin()),
                     reasons.numberOf(row.reason()),
-                    row.steps().stream().map(DeconStepsCommand::words).collect(Collectors.joining(" > ")));
+                    (row.possible() ? "" : "REFUSED, see why: ")
+                            + row.steps().stream().map(DeconStepsCommand::words).collect(Collectors.joining(" > ")));
         }
         List<String> text = new ArrayList<>(table.lines());
         text.add("crew_min: the crew is busy. alone_min: drying without anybody; the kit set is released after it.");

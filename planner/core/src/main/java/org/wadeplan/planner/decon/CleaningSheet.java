@@ -78,7 +78,7 @@ public record CleaningSheet(
                 .toList();
         return alike(new TransferRules(round)
                 .itemsOf(set.get()).stream()
-                        .map(kind -> items(round, task.kitSet(), kind, recipes))
+                        .map(kind -> items(round, task, kind, recipes))
                         .toList());
     }
 
@@ -99,16 +99,38 @@ public record CleaningSheet(
         return row.id().equals(cover.treatment()) && row.pest().equals(cover.pest());
     }
 
-    private static Items items(Round round, String kitSet, ItemKind kind, List<Recipe> recipes) {
+    private static Items items(Round round, DeconTask task, ItemKind kind, List<Recipe> recipes) {
         List<String> barred = new ArrayList<>();
         kind.gear()
                 .ifPresent(gear -> recipes.forEach(recipe -> GearLimits.bars(gear, recipe)
                         .ifPresent(why -> barred.add("not " + recipe.words() + ": " + why))));
+        kind.gear().ifPresent(gear -> barred.addAll(tooHotAtTheStart(gear, task)));
         return new Items(
-                kind.kinds().isEmpty() ? "anything " + Words.lower(kind.material()) : counted(round, kitSet, kind),
+                kind.kinds().isEmpty()
+                        ? "anything " + Words.lower(kind.material())
+                        : counted(round, task.kitSet(), kind),
                 Words.lower(kind.material()),
                 kind.gear().map(CleaningSheet::bears).orElse("limits not on file: ask its maker"),
                 List.copyOf(barred));
+    }
+
+    /** A bath that is started hotter to hold its temperature may start hotter than the items bear. */
+    private static List<String> tooHotAtTheStart(GearClass gear, DeconTask task) {
+        List<String> words = new ArrayList<>();
+        for (DeconStep step : task.steps()) {
+            BathTarget target = BathTarget.of(step.target().orElse(""));
+            double mostC = gear.maxTempC().orElse(Double.POSITIVE_INFINITY);
+            boolean tooHot = step.step().equals("soak")
+                    && target.hot()
+                    && target.tempC().getAsDouble() <= mostC
+                    && HotBath.startTempC(target.tempC().getAsDouble(), step.minutes(), true)
+                                    .orElse(0)
+                            > mostC;
+            if (tooHot) {
+                words.add("in at " + Words.number(mostC) + " °C at most: top the bath up instead of starting hotter");
+            }
+        }
+        return words;
     }
 
     private static String counted(Round round, String kitSet, ItemKind kind) {

@@ -12,7 +12,7 @@ public final class Dilution {
     private static final double MG_PER_L_PER_PERCENT = 10_000;
     /** Mass of chlorine per mass of sodium hypochlorite, as available chlorine: 70.9 / 74.4. */
     private static final double CHLORINE_PER_HYPOCHLORITE = 70.9 / 74.4;
-    /** A bleach under this strength makes the label's "per cent of product" too weak (the handbook's own limit). */
+    /** A bleach under this strength makes the label's "per cent of product" too weak (own limit). */
     private static final double WEAK_STOCK_PCT = 4;
 
     private Dilution() {}

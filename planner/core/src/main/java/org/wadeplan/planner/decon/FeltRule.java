@@ -8,7 +8,7 @@ import org.wadeplan.planner.round.Material;
  * times the time for hard items, is never shorter than for absorbent ones, and never under 30 minutes in a liquid.
  *
  * <p>Source of the 30 minutes: Northeast ANS Panel 2008, 30 to 40 min soak for felt. The factor of three for thick
- * absorbent material is the handbook's own estimate, so the words say so.
+ * absorbent material is an own estimate, so the words say so.
  */
 final class FeltRule {
 

@@ -20,13 +20,15 @@ final class GearLimits {
     }
 
     private static Optional<String> immersion(GearClass gear, Recipe recipe) {
-        boolean wet = recipe.mode() == TreatmentMode.SOAK || recipe.mode() == TreatmentMode.STEAM;
+        boolean wet = recipe.mode() == TreatmentMode.SOAK
+                || recipe.mode() == TreatmentMode.STEAM
+                || recipe.mode() == TreatmentMode.SPRAY;
         if (!wet || gear.immersion() == Immersion.WHOLE) {
             return Optional.empty();
         }
         return Optional.of(
                 gear.immersion() == Immersion.NONE
-                        ? "it must not be immersed: wipe only"
+                        ? "it must not be immersed or sprayed: wipe only"
                         : "only parts of it may be immersed: wipe the rest");
     }
 

@@ -112,6 +112,10 @@ public record PestsAtWater(List<String> waters, List<Counted> counted, List<Stri
         if (row.status() != PestStatus.FREE) {
             return Optional.of(row.status().name().toLowerCase(Locale.ROOT) + " at " + row.water());
         }
+        if (row.asOf().isAfter(firstDay)) {
+            return Optional.of("not known at " + row.water() + ": its row says free on " + row.asOf()
+                    + ", after the round begins");
+        }
         boolean aged = row.asOf().isBefore(firstDay.minusMonths(holdsMonths));
         return aged
                 ? Optional.of("free at " + row.water() + " on " + row.asOf() + ", more than " + holdsMonths

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.wadeplan.planner.round.Biosecurity;
 import org.wadeplan.planner.round.DeconResource;
 import org.wadeplan.planner.round.DeconStepRule;
+import org.wadeplan.planner.round.TreatmentMode;
 
 /**
  * Puts the round's steps around the treatments that were chosen: brush, pick, then each soak with its rinse, hang, and what
@@ -113,7 +114,9 @@ final class StepSequence {
 
     private DeconStep contact(AppliedTreatment treatment) {
         Recipe recipe = treatment.recipe();
-        Optional<DeconStepRule> rule = rulesFor("soak", recipe).stream().findFirst();
+        Optional<DeconStepRule> rule = rulesFor("soak", recipe).stream()
+                .filter(one -> isAbout(one, recipe))
+                .findFirst();
         String step =
                 switch (recipe.mode()) {
                     case SOAK -> "soak";
@@ -123,11 +126,32 @@ final class StepSequence {
                     case FREEZE -> "freeze";
                     case DRY -> "dry";
                 };
-        String label = rule.map(DeconStepRule::label).orElse(recipe.agent()) + ": " + treatment.wholeContactMin()
+        String label = rule.map(DeconStepRule::label).orElse(plainLabel(recipe)) + ": " + treatment.wholeContactMin()
                 + " min" + treatment.notForWords();
         Optional<String> resource = rule.flatMap(DeconStepRule::resource).or(() -> resourceOf(recipe));
         boolean busy = !recipe.kind().runsAlone();
         return new DeconStep(step, label, treatment.wholeContactMin(), busy, resource, recipe.target());
+    }
+
+    /** A rule about a tub of another agent says nothing of this one, nor does a rule about soaks of a spray or a wipe. */
+    private boolean isAbout(DeconStepRule rule, Recipe recipe) {
+        boolean named = rule.when().equals(recipe.treatment());
+        Optional<String> agent = resources.stream()
+                .filter(resource ->
+                        rule.resource().filter(resource.id()::equals).isPresent())
+                .flatMap(resource -> resource.agent().stream())
+                .findFirst();
+        boolean sameAgent = agent.map(recipe.agent()::equals).orElse(true);
+        return sameAgent && (named || recipe.mode() == TreatmentMode.SOAK);
+    }
+
+    private static String plainLabel(Recipe recipe) {
+        return switch (recipe.mode()) {
+            case SOAK -> "soak in " + recipe.agent() + ", all surfaces wet";
+            case SPRAY -> "spray with " + recipe.agent() + " and keep wet";
+            case WIPE -> "wipe with " + recipe.agent() + " and keep wet";
+            case STEAM, FREEZE, DRY -> recipe.agent();
+        };
     }
 
     private Optional<String> resourceOf(Recipe recipe) {

@@ -1,10 +1,14 @@
 package org.wadeplan.planner.files;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wadeplan.hazards.register.HazardRegister;
 import org.wadeplan.planner.files.CertificateTable.CertificateOf;
 import org.wadeplan.planner.files.MethodPartTable.PartOf;
@@ -12,6 +16,7 @@ import org.wadeplan.planner.method.DecisionTable;
 import org.wadeplan.planner.round.Biosecurity;
 import org.wadeplan.planner.round.FieldLog;
 import org.wadeplan.planner.round.InputHash;
+import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Method;
 import org.wadeplan.planner.round.MethodPart;
 import org.wadeplan.planner.round.PackSeconds;
@@ -74,7 +79,7 @@ record RoundAssembly(
 
     private Store store() {
         return new Store(
-                tables.kitSets().values(),
+                tables.kitSets().values().stream().map(this::withItsItems).toList(),
                 tables.store().values().stream().map(this::withCertificates).toList(),
                 tables.kitNeeds().values(),
                 tables.packSeconds().values().stream()
@@ -83,6 +88,30 @@ record RoundAssembly(
                 tables.voltageCeilings().values().stream()
                         .sorted(Comparator.comparingDouble(VoltageCeiling::conductivityMinUsCm))
                         .toList());
+    }
+
+    /** A set holds whatever one of its items holds, and has been wet since the last of them was. */
+    private KitSet withItsItems(KitSet set) {
+        Set<String> exposedTo = new LinkedHashSet<>(set.exposedTo());
+        Optional<Instant> wetSince = set.wetSince();
+        boolean undated = !set.exposedTo().isEmpty() && wetSince.isEmpty();
+        for (StoreItem item : tables.store().values()) {
+            if (item.kitSet().filter(set.id()::equals).isPresent()) {
+                exposedTo.addAll(item.detail().exposedTo());
+                undated |= !item.detail().exposedTo().isEmpty()
+                        && item.detail().wetSince().isEmpty();
+                wetSince = Stream.concat(wetSince.stream(), item.detail().wetSince().stream())
+                        .max(Comparator.naturalOrder());
+            }
+        }
+        return new KitSet(
+                set.id(),
+                set.purpose(),
+                set.materials(),
+                set.state(),
+                List.copyOf(exposedTo),
+                undated ? Optional.empty() : wetSince,
+                set.note());
     }
 
     private StoreItem withCertificates(StoreItem item) {

@@ -17,6 +17,7 @@ public final class PlanCheck {
     public static List<Problem> findings(Round round, RoundPlan plan) {
         List<Problem> findings = new ArrayList<>(provenance(round, plan));
         TurnaroundCheck.check(round, plan.turnarounds()).ifPresent(findings::add);
+        findings.addAll(TurnaroundCheck.cleanings(round, plan.week()));
         findings.addAll(WeekVerifier.verify(round, plan));
         findings.addAll(ItemCarryCheck.of(round, plan));
         return findings.stream().sorted(Problem.WORST_FIRST).toList();

@@ -6,10 +6,14 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wadeplan.geo.problem.Problem;
 import org.wadeplan.geo.problem.SourcePlace;
+import org.wadeplan.planner.decon.TransferRules;
 import org.wadeplan.planner.decon.Turnaround;
 import org.wadeplan.planner.decon.TurnaroundPlanner;
 import org.wadeplan.planner.decon.TurnaroundTable;
+import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.week.DeconTask;
+import org.wadeplan.planner.week.WeekPlan;
 
 /**
  * Holds a plan's turnaround table against the one that the round's own files give. The rules of the week read the plan's
@@ -31,6 +35,36 @@ final class TurnaroundCheck {
             }
         }
         return differing.isEmpty() ? Optional.empty() : Optional.of(problem(differing));
+    }
+
+    /**
+     * Each cleaning of a week whose steps are those of no leg that the round's tables know for its kit set after those
+     * waters: a step left out, cut short, moved to another place or done another way.
+     */
+    static List<Problem> cleanings(Round round, WeekPlan week) {
+        TransferRules rules = new TransferRules(round);
+        List<Problem> problems = new ArrayList<>();
+        for (DeconTask task : week.decon()) {
+            Optional<KitSet> set = round.store().kitSet(task.kitSet());
+            boolean known = set.isPresent()
+                    && !task.fromWaters().isEmpty()
+                    && round.waters().stream()
+                            .map(to -> rules.needed(set.get(), task.fromWaters(), to.id()))
+                            .anyMatch(row -> row.steps().equals(task.steps()));
+            if (!known) {
+                problems.add(notAsked(task));
+            }
+        }
+        return List.copyOf(problems);
+    }
+
+    private static Problem notAsked(DeconTask task) {
+        return Problem.error(
+                "cleaning-not-asked",
+                SourcePlace.part("plan.json", task.kitSet() + " from " + String.join(", ", task.fromWaters())),
+                "its steps are those of no leg that the round's tables know for this set after these waters",
+                "every step with its minutes, place and target, as decon steps --table gives it",
+                "plan the week again, or put the steps back");
     }
 
     /** The words of the reason may change between versions; what is to be done may not. */

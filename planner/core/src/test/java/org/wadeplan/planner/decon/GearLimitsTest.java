@@ -92,7 +92,7 @@ class GearLimitsTest {
         assertThat(turnaround.reason())
                 .contains("chlorine (soak) is refused on wader: chlorine harms it.")
                 .contains("freeze (freeze) is refused on meter: frost harms it.")
-                .contains("warm (soak) is refused on meter: it must not be immersed: wipe only.");
+                .contains("warm (soak) is refused on meter: it must not be immersed or sprayed: wipe only.");
     }
 
     @Test
@@ -110,7 +110,9 @@ class GearLimitsTest {
                         Demand.NONE);
         assertThat(choice.steps())
                 .extracting(DeconStep::label)
-                .contains("hot water: 5 min; NOT for: meter", "alcohol: 2 min");
+                .contains(
+                        "soak in hot water, all surfaces wet: 5 min; NOT for: meter",
+                        "wipe with alcohol and keep wet: 2 min");
     }
 
     @Test
@@ -119,8 +121,8 @@ class GearLimitsTest {
                 List.of(item("boot", "K", RUBBER), item("meter", "K", METER), item("boot", "L", RUBBER)),
                 hot("hot", "P", HARD, 60, 5, A));
         assertThat(turnaround.uncovered())
-                .containsExactly(
-                        new Turnaround.Uncovered("P", HARD, "meter: hot (soak): it must not be immersed: wipe only"));
+                .containsExactly(new Turnaround.Uncovered(
+                        "P", HARD, "meter: hot (soak): it must not be immersed or sprayed: wipe only"));
         assertThat(turnaround.covers()).as("the material is not whole").isEmpty();
         assertThat(turnaround.reason())
                 .contains("Ways out: use a kit set that can be cleaned for it, L (55 min and 0 h alone);")

@@ -38,7 +38,7 @@ class PestsAtWaterTest {
         assertThat(pests.notRecorded()).containsExactly("S");
     }
 
-    /** The handbook's own default: free decays to unknown after twelve months. */
+    /** Our own default: free decays to unknown after twelve months. */
     @Test
     void letsFreeAgeToUnknownAfterTwelveMonthsAndSaysSo() {
         PestsAtWater pests =
@@ -46,6 +46,14 @@ class PestsAtWaterTest {
         assertThat(pests.free()).containsExactly("P");
         assertThat(pests.words())
                 .containsExactly("Q (free at W on 2026-09-05, more than 12 months before the round, so unknown)");
+    }
+
+    @Test
+    void aLookThatLiesAfterTheRoundBeginsFreesNothing() {
+        PestsAtWater pests = at(List.of("W"), Rows.at("W", "P", FREE, "2099-01-01"));
+        assertThat(pests.free()).isEmpty();
+        assertThat(pests.words())
+                .containsExactly("P (not known at W: its row says free on 2099-01-01, after the round begins)");
     }
 
     @Test

@@ -280,4 +280,20 @@ class RoundReaderTest {
                         .map(Problem::sentence))
                 .isEmpty();
     }
+
+    @Test
+    void aKitSetHoldsWhatOneOfItsItemsHolds() {
+        BrokenRound round = BrokenRound.in(temp);
+        String store = round.text("store.csv");
+        String header = store.substring(0, store.indexOf('\n'));
+        String waders = store.lines()
+                .filter(line -> line.startsWith("K1-WADER,"))
+                .findFirst()
+                .orElseThrow();
+        round.whole("store.csv", header + ",exposed_to\n" + waders + ",TOL\n");
+        Round read = RoundReader.read(round.folder()).value().orElseThrow();
+
+        assertThat(read.store().kitSet("K1").orElseThrow().exposedTo()).containsExactly("TOL");
+        assertThat(read.store().kitSet("K2").orElseThrow().exposedTo()).isEmpty();
+    }
 }

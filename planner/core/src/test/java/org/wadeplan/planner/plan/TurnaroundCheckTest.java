@@ -11,6 +11,9 @@ import org.wadeplan.planner.decon.TurnaroundPlanner;
 import org.wadeplan.planner.decon.TurnaroundTable;
 import org.wadeplan.planner.files.DemoRound;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.week.DeconTask;
+import org.wadeplan.planner.week.Progress;
+import org.wadeplan.planner.week.WeekPlan;
 
 class TurnaroundCheckTest {
 
@@ -48,6 +51,39 @@ class TurnaroundCheckTest {
         assertThat(found(List.of()).orElseThrow())
                 .contains(" (missing); ")
                 .endsWith("; and " + (DUE.size() - 3) + " more");
+    }
+
+    /** The agreed week of the troubled demo (invented), whole, then with the brushing left out of one cleaning. */
+    @Test
+    void refusesACleaningWhoseStepsAreThoseOfNoLeg() {
+        Round agreed = DemoRound.troubled();
+        WeekPlan week =
+                RoundPlanner.inForce(agreed, PlanOptions.usual(), Progress.NONE).week();
+        DeconTask whole = week.decon().get(0);
+        DeconTask unbrushed = new DeconTask(
+                whole.kitSet(),
+                whole.crew(),
+                whole.fromWaters(),
+                whole.start(),
+                whole.crewFree(),
+                whole.released(),
+                whole.steps().stream()
+                        .filter(step -> !step.step().equals("brush"))
+                        .toList(),
+                whole.covers(),
+                whole.reason());
+        WeekPlan edited = new WeekPlan(
+                week.crewDays(),
+                List.of(unbrushed),
+                week.placements(),
+                week.unplaced(),
+                week.estimatedLegs(),
+                week.score());
+
+        assertThat(TurnaroundCheck.cleanings(agreed, week)).isEmpty();
+        assertThat(TurnaroundCheck.cleanings(agreed, edited))
+                .extracting(Problem::code)
+                .containsExactly("cleaning-not-asked");
     }
 
     private static Optional<String> found(List<Turnaround> rows) {

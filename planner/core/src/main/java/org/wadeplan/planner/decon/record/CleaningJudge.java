@@ -21,6 +21,7 @@ import org.wadeplan.planner.round.Material;
 import org.wadeplan.planner.round.Pest;
 import org.wadeplan.planner.round.Round;
 import org.wadeplan.planner.round.Treatment;
+import org.wadeplan.planner.round.TreatmentMode;
 
 /**
  * Judges the cleanings on record, each set's in order of time. A record is accepted where nothing stands against it and it
@@ -119,6 +120,11 @@ public final class CleaningJudge {
             faults.add("it ended at " + clock.at(record.endedAt()) + ", not after its start at "
                     + clock.at(record.startedAt()));
         }
+        Instant dryNotBefore = record.mode() == TreatmentMode.DRY ? record.startedAt() : record.endedAt();
+        record.dryAt()
+                .filter(dry -> dry.isBefore(dryNotBefore))
+                .ifPresent(dry -> faults.add("it was found dry at " + clock.at(dry) + ", before "
+                        + clock.at(dryNotBefore) + ", when it can be dry at the soonest"));
         if (record.overrideBy().isPresent() != record.overrideReason().isPresent()) {
             faults.add("an override needs both a name and a reason, and only "
                     + (record.overrideBy().isPresent() ? "the name" : "the reason") + " is there");
@@ -203,8 +209,9 @@ public final class CleaningJudge {
 
     /** Where a pest is known at a water that is still open, a second person looks. */
     private List<String> secondPerson(CleaningRecord record) {
-        boolean checked =
-                record.checker().filter(who -> !who.equals(record.operator())).isPresent();
+        boolean checked = record.checker()
+                .filter(who -> !who.equalsIgnoreCase(record.operator()))
+                .isPresent();
         SortedSet<String> open = pestsOpen(record);
         SortedSet<String> known = new TreeSet<>();
         before(record).forEach(exposure -> known.addAll(pests(exposure).known()));

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
-import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Water;
 import org.wadeplan.planner.week.Activity;
 import org.wadeplan.planner.week.WeekPlan;
@@ -23,25 +22,18 @@ public final class KitExposures {
     /** By start, then kit set. */
     public static List<KitExposure> of(Round round, WeekPlan week) {
         List<KitExposure> exposures = new ArrayList<>();
+        // When it was there is not on file, so no cleaning from before the round counts.
+        Instant begins =
+                round.header().firstDay().atStartOfDay(round.header().zone()).toInstant();
         for (KitSet set : round.store().kitSets()) {
             for (String water : set.exposedTo()) {
                 exposures.add(new KitExposure(
                         set.id(),
                         water,
                         "before the round",
-                        Instant.MIN,
-                        set.wetSince().orElse(Instant.MIN)));
+                        Instant.EPOCH,
+                        set.wetSince().orElse(begins)));
             }
-        }
-        for (StoreItem item : round.store().items()) {
-            item.kitSet().ifPresent(set -> item.detail()
-                    .exposedTo()
-                    .forEach(water -> exposures.add(new KitExposure(
-                            set,
-                            water,
-                            "before the round, on " + item.id(),
-                            Instant.MIN,
-                            item.detail().wetSince().orElse(Instant.MIN)))));
         }
         week.crewDays().forEach(day -> day.visits().forEach(visit -> add(exposures, round, visit)));
         exposures.sort(Comparator.comparing(KitExposure::from)

@@ -165,10 +165,9 @@ final class LegCheck {
         return Optional.empty();
     }
 
-    /** Wet kit carries: the last accepted cleaning after the last use was followed by somebody finding it dry. */
+    /** Wet kit carries: the last cleaning after the last use, refused or not, was followed by somebody finding it dry. */
     private void dry(KitExposure last, List<CleaningJudgement> own) {
         Optional<CleaningJudgement> latest = own.stream()
-                .filter(CleaningJudgement::accepted)
                 .filter(one -> !one.record().startedAt().isBefore(last.until()))
                 .max(Comparator.comparing(one -> one.record().endedAt()));
         if (latest.isEmpty()) {

@@ -60,10 +60,31 @@ final class OtherWaters {
         because.addAll(bySets(water));
         because.addAll(byOpen(water, open));
         because.add("on file about " + span.find().pest() + " there: " + status);
-        boolean setsClear = into.stream().allMatch(Spread::item)
+        boolean below = below(water);
+        if (below) {
+            because.add(
+                    0,
+                    "it lies below on the same stream: what is in "
+                            + span.find().water() + " may drift there; nobody needs to carry it");
+        }
+        boolean setsClear = !below
+                && into.isEmpty()
                 && open.stream().allMatch(route -> route.lane().item());
         return new OtherWater(
-                water.id(), water.name(), into.isEmpty(), open.isEmpty(), setsClear, status, List.copyOf(because));
+                water.id(),
+                water.name(),
+                into.isEmpty() && !below,
+                open.isEmpty(),
+                setsClear,
+                status,
+                List.copyOf(because));
+    }
+
+    /** Downstream of the find's water on the same stream, with no other water between that would make it farther. */
+    private boolean below(Water water) {
+        return round.water(span.find().water())
+                .filter(find -> find.stream().equals(water.stream()) && water.fromMouthMaxM() <= find.fromMouthMinM())
+                .isPresent();
     }
 
     private String nothingWent(Water water) {

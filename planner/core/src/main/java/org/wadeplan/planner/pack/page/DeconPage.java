@@ -134,7 +134,7 @@ record DeconPage(
                                 one.target().equals(target) && step.place().equals(Optional.of(one.place())))
                         .findFirst();
                 soaks.add(new Soak(
-                        bath.flatMap(PlannedBath::agent).orElse(""),
+                        bath.flatMap(PlannedBath::agent).orElse(step.label()),
                         target.replace(" °C", "\u00a0°C"),
                         where(step),
                         bath.map(PlannedBath::makeUp)

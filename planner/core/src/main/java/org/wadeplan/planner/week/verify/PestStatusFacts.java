@@ -45,7 +45,8 @@ final class PestStatusFacts {
         boolean thereOrUnknown = rows.stream().anyMatch(row -> row.status() != PestStatus.FREE);
         Optional<WaterPest> latest = rows.stream().max(Comparator.comparing(WaterPest::asOf));
         return thereOrUnknown
-                || latest.filter(row -> row.asOf().isBefore(freeHoldsSince(row)))
+                || latest.filter(row -> row.asOf().isBefore(freeHoldsSince(row))
+                                || row.asOf().isAfter(round.header().firstDay()))
                         .isPresent();
     }
 

@@ -95,6 +95,11 @@ class CleaningJudgeTest {
                         tuesday().temps(66, 58.5),
                         "the temperature at the end was 58.5 °C, and 60 °C must hold to the end"),
                 new Spoilt(
+                        "dry before it was out of the bath",
+                        FRESH,
+                        tuesday().dry("2027-09-07T10:00:00Z"),
+                        "it was found dry at Tue 7 Sep 10:00, before Tue 7 Sep 18:50, when it can be dry at the soonest"),
+                new Spoilt(
                         "not picked",
                         FRESH,
                         thursday().notPicked(),

@@ -129,6 +129,19 @@ class FindTraceTest {
                         "so it did not come from HSK with K4"));
     }
 
+    /** What is in the upper Ounder drifts into the lower one, whoever carries what. */
+    @Test
+    void theWaterBelowOnTheSameStreamIsNeverClear() {
+        TraceReport report = FindTrace.of(
+                ROUND,
+                RoundPlanner.inForce(ROUND, PlanOptions.usual(), Progress.NONE),
+                new Find("OUN-U", "LTW", Instant.parse("2027-09-08T10:00:00Z"), Optional.empty(), Optional.empty()));
+
+        assertThat(water(report, "OUN-L").clear()).isFalse();
+        assertThat(water(report, "OUN-L").because().get(0)).contains("below on the same stream");
+        assertThat(water(report, "HSK").because()).noneMatch(words -> words.contains("below on the same stream"));
+    }
+
     /** The pole net went from the Hesk to Tollow before anybody cleaned it: the trace does not hide that. */
     @Test
     void whatLooseItemsCannotRuleOutIsSaid() {
