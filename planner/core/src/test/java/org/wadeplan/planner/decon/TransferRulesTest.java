@@ -57,7 +57,7 @@ class TransferRulesTest {
         assertThat(treatments(rules.needed(KIT, List.of("U", "V"), "U"))).containsExactly("P by hot-60");
     }
 
-    /** Unknown counts as suspected: the handbook's design rule for a water with no pest on record. */
+    /** Unknown counts as suspected: our own rule for a water with no pest on record. */
     @Test
     void cleansEvenFromAWaterWithoutAnyPestOnRecord() {
         Turnaround turnaround = rules(List.of()).needed(KIT, List.of("U"), "V");

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.wadeplan.planner.round.KitPurpose;
 import org.wadeplan.planner.round.KitSet;
 import org.wadeplan.planner.round.Round;
+import org.wadeplan.planner.round.VisitPart;
 import org.wadeplan.planner.round.Water;
 import org.wadeplan.planner.week.Activity;
 import org.wadeplan.planner.week.WeekPlan;
@@ -35,18 +37,46 @@ public final class KitExposures {
                         set.wetSince().orElse(begins)));
             }
         }
-        week.crewDays().forEach(day -> day.visits().forEach(visit -> add(exposures, round, visit)));
+        List<Activity> visits =
+                week.crewDays().stream().flatMap(day -> day.visits().stream()).toList();
+        visits.forEach(visit -> add(exposures, round, visits, visit));
         exposures.sort(Comparator.comparing(KitExposure::from)
                 .thenComparing(KitExposure::kitSet)
                 .thenComparing(KitExposure::water));
         return List.copyOf(exposures);
     }
 
-    private static void add(List<KitExposure> exposures, Round round, Activity visit) {
+    private static void add(List<KitExposure> exposures, Round round, List<Activity> visits, Activity visit) {
         Optional<Water> water = visit.site().flatMap(round::site).flatMap(round::waterOf);
         String name = water.map(Water::id).orElse(UNKNOWN_WATER);
         visit.kitSets()
-                .forEach(set ->
-                        exposures.add(new KitExposure(set, name, visit.site().orElse(""), visit.start(), visit.end())));
+                .forEach(set -> exposures.add(new KitExposure(
+                        set, name, visit.site().orElse(""), visit.start(), until(round, visits, visit, set))));
+    }
+
+    /** Traps lie in the water until they are lifted; where nobody lifts them, to the end of the round's days. */
+    private static Instant until(Round round, List<Activity> visits, Activity visit, String set) {
+        boolean laid = visit.part().filter(part -> part == VisitPart.SET).isPresent()
+                && round.store()
+                        .kitSet(set)
+                        .filter(kit -> kit.purpose() == KitPurpose.TRAPS)
+                        .isPresent();
+        return laid
+                ? visits.stream()
+                        .filter(later -> later.site().equals(visit.site())
+                                && later.kitSets().contains(set)
+                                && later.start().isAfter(visit.start()))
+                        .map(Activity::end)
+                        .min(Comparator.naturalOrder())
+                        .orElseGet(() -> end(round))
+                : visit.end();
+    }
+
+    private static Instant end(Round round) {
+        return round.header()
+                .lastDay()
+                .plusDays(1)
+                .atStartOfDay(round.header().zone())
+                .toInstant();
     }
 }

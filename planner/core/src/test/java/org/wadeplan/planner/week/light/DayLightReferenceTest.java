@@ -20,7 +20,7 @@ class DayLightReferenceTest {
         return ReferenceTable.read("sun.csv");
     }
 
-    /** Within the row's tolerance, which allows for the Sun's radius that the handbook's rows count twice. */
+    /** Within the row's tolerance, which allows for the Sun's radius that the rows count twice. */
     @ParameterizedTest
     @MethodSource("rows")
     void riseAndSetAgreeWithAnAlmanac(ReferenceTable.Row row) {

@@ -22,7 +22,7 @@ class SunFormulaReferenceTest {
     }
 
     /**
-     * The handbook's rows put the Sun's upper limb 50 arc minutes below the horizon, which counts its radius of 16 minutes
+     * The rows put the Sun's upper limb 50 arc minutes below the horizon, which counts its radius of 16 minutes
      * twice; with the centre at 66 arc minutes the formula reproduces them.
      */
     @ParameterizedTest
