@@ -18,6 +18,7 @@ import org.wadeplan.planner.files.Table.Placed;
 import org.wadeplan.planner.round.EvidenceGrade;
 import org.wadeplan.planner.round.GearClass;
 import org.wadeplan.planner.round.Material;
+import org.wadeplan.planner.round.Pest;
 import org.wadeplan.planner.round.RoundHeader;
 import org.wadeplan.planner.round.StoreItem;
 import org.wadeplan.planner.round.Treatment;
@@ -38,12 +39,36 @@ final class EvidenceChecks {
     static List<Problem> check(RoundTables tables, Optional<RoundHeader> header) {
         EvidenceChecks checks = new EvidenceChecks(tables);
         header.flatMap(RoundHeader::jurisdiction).ifPresent(checks::jurisdiction);
+        boolean allNamed =
+                tables.pests().names("pest").containsAll(tables.waterPests().names("pest"));
+        if (allNamed && tables.waters().whole() && tables.waterPests().whole()) {
+            tables.waters().values().forEach(water -> checks.looksMissing(water.id()));
+        }
         if (!tables.treatments().shipped()) {
             checks.contradictions();
             checks.sprayOnly();
             checks.hotterThanGearBears();
         }
         return checks.problems;
+    }
+
+    /** Into an ordinary water a pest that no row mentions is not cleaned against, so that its row must not get lost unseen. */
+    private void looksMissing(String water) {
+        List<String> missing = tables.pests().values().stream()
+                .map(Pest::id)
+                .filter(pest -> tables.waterPests().values().stream()
+                        .noneMatch(
+                                row -> row.water().equals(water) && row.pest().equals(pest)))
+                .toList();
+        if (!missing.isEmpty()) {
+            problems.add(Problem.warning(
+                    "pest-status-missing",
+                    SourcePlace.part(tables.waterPests().file(), water),
+                    "no row says anything of " + String.join(", ", missing) + " in " + water
+                            + ", so that kit from there is cleaned against it only on the way into a protected water",
+                    "a row for every pest of the list in every water",
+                    "add the row: known, suspected or free with its date, or unknown, which counts as suspected"));
+        }
     }
 
     /** A place that no row and no rule names is probably misspelt, and then none of its rules would count. */

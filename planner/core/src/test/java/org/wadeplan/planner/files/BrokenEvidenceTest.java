@@ -3,6 +3,7 @@ package org.wadeplan.planner.files;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -109,7 +110,12 @@ class BrokenEvidenceTest {
         BrokenRound round = BrokenRound.in(temp)
                 .without("treatments.csv")
                 .whole("pests.csv", "pest,name,severity,note\ndreissena-polymorfa,zebra mussel,4,\n")
-                .whole("water_pests.csv", "water,pest,status,as_of,source\n")
+                .whole(
+                        "water_pests.csv",
+                        "water,pest,status,as_of,source\n"
+                                + Stream.of("BRN", "HSK", "TOL", "OUN-U", "OUN-L", "PEL")
+                                        .map(water -> water + ",dreissena-polymorfa,unknown,2027-06-15,demo\n")
+                                        .collect(Collectors.joining()))
                 .whole("decon_steps.csv", "step,label,minutes,when,resource,source\nbrush,brush,20,always,,demo\n");
         assertThat(round.sentences())
                 .containsExactly(

@@ -34,6 +34,12 @@ class BrokenFieldLogTest {
 
     private static Stream<Case> baths() {
         return Stream.of(
+                new Case(
+                        round -> round.with(
+                                "water_pests.csv",
+                                "TOL,GSA,known,2026-09-12,\"invented pest survey, demo only\"\n",
+                                ""),
+                        "WARNING pest-status-missing water_pests.csv, TOL: no row says anything of GSA in TOL, so that kit from there is cleaned against it only on the way into a protected water. Allowed: a row for every pest of the list in every water. Do: add the row: known, suspected or free with its date, or unknown, which counts as suspected"),
                 bath(
                         "B1,oxidiser-tub,oxidiser,2027-09-06T15:40:00Z,60,20,,,,,",
                         "ERROR strength-basis-missing baths.csv, line 2 (B1), column strength_basis: a strength stands here and nothing says what of: of product or of active agent. Allowed: a basis such as g/L product or mg/L active. Do: look it up in the source; the two can differ several times over"),
